@@ -65,22 +65,4 @@ public final class Hollow {
     public static int fillerLayers(double depth, double layerLimit) {
         return Whole.count(depth, layerLimit, "layers");
     }
-
-    /**
-     * How far a plate that leans or stands off its height carries the surface out, e = d . n with d = (lean z/H, 0, high -
-     * low). Source: computed from the set-up readings; first order in small leans.
-     *
-     * @param lean   of the plate's top out of plumb, m, + aft
-     * @param height above the base of the point, m
-     * @param plate  height of the plate at which the lean was read, m
-     * @param set    how much the plate stands high, m; - low
-     * @param normal outward unit normal of the surface, along the body
-     * @param normalUp the same, upward
-     * @return m; + stands proud, to be taken off, - stands low, to be filled
-     */
-    public static double surfaceError(double lean, double height, double plate, double set, double normal,
-            double normalUp) {
-        return Require.finite(lean, "lean") * Require.finite(height, "height") / Require.positive(plate, "plate height")
-                * normal + Require.finite(set, "set") * normalUp;
-    }
 }

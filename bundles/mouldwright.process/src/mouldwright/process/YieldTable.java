@@ -43,11 +43,6 @@ public record YieldTable(List<Row> rows) {
         }
     }
 
-    /** The table of a foam that states none: nominal expansion at any temperature. */
-    public static YieldTable nominal(double temperature) {
-        return new YieldTable(List.of(new Row(temperature, 1)));
-    }
-
     /** The yield at a temperature, degC. */
     public TableReading at(double temperature) {
         Require.finite(temperature, "temperature");
