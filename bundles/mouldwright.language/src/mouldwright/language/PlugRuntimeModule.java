@@ -1,9 +1,47 @@
-/* Generated from Plug.xtext */
 package mouldwright.language;
 
+import mouldwright.language.linking.NameNotFoundMessages;
+import mouldwright.language.linking.PlugScopes;
+import mouldwright.language.parser.RepairingParser;
+import mouldwright.language.resource.PlugResource;
+import mouldwright.language.resource.StationRows;
+import org.eclipse.xtext.conversion.IValueConverterService;
+import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
+import org.eclipse.xtext.parser.IParser;
+import org.eclipse.xtext.resource.IDerivedStateComputer;
+import org.eclipse.xtext.resource.XtextResource;
+import org.eclipse.xtext.scoping.IScopeProvider;
 
-/**
- * Use this class to register components to be used at runtime / without the Equinox extension registry.
- */
+/** Says which classes do the work of the language; those not named here are Xtext's own. */
 public class PlugRuntimeModule extends AbstractPlugRuntimeModule {
+
+	@Override
+	public Class<? extends IParser> bindIParser() {
+		return RepairingParser.class;
+	}
+
+	@Override
+	public Class<? extends XtextResource> bindXtextResource() {
+		return PlugResource.class;
+	}
+
+	/** Stations of a row are worked out after parsing. */
+	public Class<? extends IDerivedStateComputer> bindIDerivedStateComputer() {
+		return StationRows.class;
+	}
+
+	@Override
+	public Class<? extends IScopeProvider> bindIScopeProvider() {
+		return PlugScopes.class;
+	}
+
+	@Override
+	public Class<? extends IValueConverterService> bindIValueConverterService() {
+		return PlugValues.class;
+	}
+
+	/** A name that is not found is told with the nearest one. */
+	public Class<? extends ILinkingDiagnosticMessageProvider.Extended> bindILinkingDiagnosticMessageProvider() {
+		return NameNotFoundMessages.class;
+	}
 }

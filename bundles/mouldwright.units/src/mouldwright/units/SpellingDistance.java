@@ -1,11 +1,11 @@
 package mouldwright.units;
 
 /** How far a mistyped word is from a spelling: two for each letter added, lost, changed or swapped, one for its case. */
-final class SpellingDistance {
+public final class SpellingDistance {
 
     private SpellingDistance() { }
 
-    static int between(String typed, String spelling) {
+    public static int between(String typed, String spelling) {
         int[][] cost = new int[typed.length() + 1][spelling.length() + 1];
         for (int i = 0; i <= typed.length(); i++) {
             for (int j = 0; j <= spelling.length(); j++) {

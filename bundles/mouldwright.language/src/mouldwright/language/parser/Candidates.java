@@ -1,0 +1,195 @@
+package mouldwright.language.parser;
+
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_ID;
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_NUMBER;
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_STRING;
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_UNIT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import mouldwright.units.Units;
+
+/** The ways to read on after a mistake, each a single slip of the writer: a word misspelt, left out or put in. */
+final class Candidates {
+
+	private static final List<String> CONNECTORS = List.of("at", "to", "by", "of", "from", "for", "and", "most", "least", "after", "within",
+			"above", "sections", "shrink", "out", "height", "girth", "pull", "piece", "ply", "coats", "on", "layer", "column", "side", "down",
+			"depth", "over", "rise", "now", "off", "grit", "per", "every", "lofted", "using", "(", ")", "=", ",", "add");
+
+	private final Tokens tokens;
+	private final Words words;
+	private final int at;
+	private final int expected;
+	private final List<Repair> found = new ArrayList<>();
+
+	Candidates(Tokens tokens, Words words, int at, int expected) {
+		this.tokens = tokens;
+		this.words = words;
+		this.at = at;
+		this.expected = expected;
+	}
+
+	List<Repair> all() {
+		Set<Integer> places = new TreeSet<>();
+		for (int v = Math.max(0, at - 3); v <= Math.min(tokens.size() - 1, at + 1); v++)
+			places.add(v);
+		new OddLines(tokens, words, at).find().ifPresent(odd -> {
+			found.add(odd.repair());
+			for (int v = odd.first(); v <= odd.last(); v++)
+				places.add(v);
+		});
+		places.forEach(this::respell);
+		insertions();
+		removals();
+		return found;
+	}
+
+	/** The cheapest way that always reads on: leave out what is left of the line. */
+	Repair leaveOutLine() {
+		return removal(Math.min(at, tokens.size() - 1), lastOfLine(at), 9);
+	}
+
+	private void respell(int v) {
+		String word = tokens.text(v);
+		int type = tokens.type(v);
+		if (type == RULE_ID || words.isKeyword(type)) {
+			words.near(word).forEach((keyword, slips) -> {
+				if (words.type(keyword) != type)
+					found.add(new Repair(t -> t.retyped(v, words.type(keyword)), 1 + slips + distance(v), "no `" + word + "` here; `" + keyword + "`?", v, v, keyword));
+			});
+			joined(v, word);
+		}
+		if (words.isKeyword(type))
+			found.add(new Repair(t -> t.retyped(v, RULE_ID), 2.5 + distance(v), "`" + word + "` is a word of the language; choose another name", v, v, ""));
+		if (type == RULE_UNIT && v > 0)
+			found.add(new Repair(t -> t.retyped(v, RULE_ID), 2.6 + distance(v), "`" + word + "` is a unit; choose another name", v, v, ""));
+		if (type != RULE_ID && !words.isKeyword(type) && type != RULE_NUMBER && type != RULE_STRING)
+			for (String brace : List.of("{", "}"))
+				if (words.type(brace) != type)
+					found.add(new Repair(t -> t.retyped(v, words.type(brace)), 2 + distance(v), "no `" + word + "` here; `" + brace + "`?", v, v, brace));
+	}
+
+	/** A word run into the number after it, or into the next word: {@code at1350}. */
+	private void joined(int v, String word) {
+		for (int cut = 1; cut < word.length(); cut++) {
+			String head = word.substring(0, cut);
+			String tail = word.substring(cut);
+			boolean number = tail.chars().allMatch(Character::isDigit);
+			Integer keyword = words.typeOrNull(head);
+			if (keyword == null || !Character.isLetter(head.charAt(0)) || !(number || words.typeOrNull(tail) != null))
+				continue;
+			int length = cut;
+			int second = number ? RULE_NUMBER : words.type(tail);
+			found.add(new Repair(t -> t.cut(v, length, keyword, second), 2 + distance(v), "a space is missing in `" + word + "`", v, v, head + " " + tail));
+		}
+	}
+
+	private void insertions() {
+		if (expected > 0)
+			insert(at, expected, 2);
+		insert(at, RULE_NUMBER, 3);
+		insert(at, RULE_ID, 3.2);
+		insert(at, RULE_STRING, 3.2);
+		insert(at, words.type("{"), 2.8);
+		insert(at, words.type("}"), 2.8);
+		for (String connector : CONNECTORS) {
+			insert(at, words.type(connector), 3);
+			insert(at + 1, words.type(connector), 3.1);
+		}
+	}
+
+	private void insert(int v, int type, double cost) {
+		if (v > tokens.size() || tokens.size() == 0)
+			return;
+		String spelling = words.spelling(type);
+		String text = switch (type) {
+			case RULE_NUMBER -> "0";
+			case RULE_STRING -> "\"\"";
+			default -> spelling.isEmpty() ? "_" : spelling;
+		};
+		String next = v < tokens.size() ? "before `" + tokens.text(v) + "`" : "at the end of the file";
+		String before = v == 0 ? "at the start" : "after `" + tokens.text(v - 1) + "`";
+		String message = switch (type) {
+			case RULE_NUMBER -> "a number is missing " + before;
+			case RULE_ID -> "a name is missing " + before;
+			case RULE_STRING -> "a text in \"quotes\" is missing " + before;
+			case RULE_UNIT -> "a unit is missing " + before;
+			default -> spelling.equals("}") ? "`}` is missing " + next + opening(v) : spelling.isEmpty() ? "something is missing " + before : "`" + spelling + "` is missing " + before;
+		};
+		int mark = spelling.equals("}") ? Math.min(v, tokens.size() - 1) : Math.max(0, v - 1);
+		found.add(new Repair(t -> t.inserted(v, type, text), cost, message, mark, mark, ""));
+	}
+
+	private String opening(int v) {
+		int depth = 0;
+		for (int i = Math.min(v, tokens.size()) - 1; i >= 0; i--) {
+			if (tokens.type(i) == words.type("}"))
+				depth++;
+			else if (tokens.type(i) == words.type("{") && depth-- == 0)
+				return ": the `{` of line " + tokens.line(i) + " is not closed";
+		}
+		return "";
+	}
+
+	private void removals() {
+		if (tokens.size() == 0)
+			return;
+		for (int v = Math.max(0, at - 1); v <= Math.min(at + 1, tokens.size() - 1); v++)
+			found.add(removal(v, v, 4 + distance(v)));
+		if (at >= tokens.size())
+			return;
+		int end = lastOfLine(at);
+		if (end > at)
+			found.add(removal(at, end, 5));
+		int start = at;
+		while (!tokens.startsLine(start))
+			start--;
+		if (start < at)
+			found.add(removal(start, end, 5.5));
+		for (int last = at + 1; last < end; last++)
+			found.add(removal(at, last, 4.8 + 0.01 * (last - at)));
+	}
+
+	private Repair removal(int from, int to, double cost) {
+		return new Repair(t -> t.without(from, to - from + 1), cost, stray(from, to), from, to, "");
+	}
+
+	/** What to say of words that have no place where they stand. */
+	private String stray(int from, int to) {
+		String word = tokens.text(from);
+		if (tokens.type(from) == words.type("}"))
+			return "a `}` too many";
+		if (from > 0 && tokens.type(from - 1) == RULE_NUMBER && tokens.type(from) == RULE_ID) {
+			String number = tokens.text(from - 1);
+			List<String> units = Units.suggest(word);
+			if (tokens.touches(from - 1, from) && units.isEmpty())
+				return "`" + number + word + "` is no number";
+			return "`" + word + "` is no unit" + (units.isEmpty() ? "" : "; `" + units.get(0) + "`?");
+		}
+		if (from == to || tokens.type(from) == RULE_ID || words.isKeyword(tokens.type(from)))
+			return "no `" + word + "` here";
+		return "no `" + word + " ... " + tokens.text(to) + "` here";
+	}
+
+	/** The last token of a line, or the one that closes a brace opened on it. */
+	private int lastOfLine(int v) {
+		int depth = 0;
+		int i = Math.min(v, tokens.size() - 1);
+		int line = tokens.line(i);
+		int last = i;
+		for (; i < tokens.size() && (depth > 0 || tokens.line(i) == line); i++) {
+			if (tokens.type(i) == words.type("{"))
+				depth++;
+			else if (tokens.type(i) == words.type("}") && depth-- == 0)
+				break;
+			last = i;
+		}
+		return last;
+	}
+
+	private double distance(int v) {
+		return 0.1 * Math.abs(v - at);
+	}
+}
