@@ -53,6 +53,18 @@ public final class Air {
     }
 
     /**
+     * Rate of release of a session, kg/s; the worst session of a job governs the air.
+     *
+     * @param mass     resin or gel coat put on, kg
+     * @param perMass  as from {@link #styrenePerMass}
+     * @param duration of the session, s
+     */
+    public static double release(double mass, double perMass, double duration) {
+        return Require.notNegative(mass, "mass") * Require.notNegative(perMass, "release per mass")
+                / Require.positive(duration, "duration");
+    }
+
+    /**
      * Dilution air, Q = K G / (C MW / Vm) with Vm = 24.45 l/mol (273.15 + T)/298.15. Source: general ventilation for an
      * even release, gas law.
      *

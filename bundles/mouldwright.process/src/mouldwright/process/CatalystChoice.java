@@ -21,7 +21,9 @@ public record CatalystChoice(double catalyst, double gelTime, Bound bound, boole
         /** Even the least catalyst gels sooner: work faster, in smaller pots, or cooler. */
         LEAST,
         /** Even the most catalyst gels later: warm the shop or wait longer. */
-        MOST
+        MOST,
+        /** The resin's limits go further than its gel table, whose last level was taken: look at the supplier's sheet. */
+        TABLE
     }
 
     /**
@@ -44,10 +46,10 @@ public record CatalystChoice(double catalyst, double gelTime, Bound bound, boole
         double first = levels.getFirst();
         double last = levels.getLast();
         if (wanted >= table.gelTime(temperature, first).value()) {
-            return at(table, temperature, first, wanted, Bound.LEAST);
+            return at(table, temperature, first, wanted, first > least ? Bound.TABLE : Bound.LEAST);
         }
         if (wanted <= table.gelTime(temperature, last).value()) {
-            return at(table, temperature, last, wanted, Bound.MOST);
+            return at(table, temperature, last, wanted, last < most ? Bound.TABLE : Bound.MOST);
         }
         for (int i = 1; i < levels.size(); i++) {
             double before = table.gelTime(temperature, levels.get(i - 1)).value();

@@ -42,7 +42,12 @@ public final class Pour {
         return Math.max(0, Math.min(withinCream, Require.positive(potLimit, "pot limit")));
     }
 
-    /** Pots for one lift; pots are counted lift by lift, never on the total. One mixer pours one pot per rise. */
+    /**
+     * Pots for one lift; pots are counted lift by lift, never on the total. One mixer pours one pot per rise.
+     *
+     * @param liftMass   kg
+     * @param largestPot kg, above zero
+     */
     public static int pots(double liftMass, double largestPot) {
         return Whole.count(liftMass, largestPot, "pots");
     }

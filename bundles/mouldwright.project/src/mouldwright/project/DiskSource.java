@@ -10,6 +10,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.text.Normalizer;
 
 import mouldwright.project.ReadResult.Reason;
 
@@ -54,7 +55,7 @@ public final class DiskSource implements ContentSource {
         // Opened without following links, since the check above was of the real path; read with the limit again, since a
         // file may grow meanwhile.
         try (InputStream in = Files.newInputStream(real, LinkOption.NOFOLLOW_LINKS)) {
-            byte[] bytes = in.readNBytes(Math.toIntExact(Math.min(limit + 1, Integer.MAX_VALUE - 8)));
+            byte[] bytes = in.readNBytes((int) Math.min(limit + 1, Integer.MAX_VALUE - 8));
             return bytes.length > limit ? tooLarge(limit) : new Found(bytes, file);
         }
     }
@@ -63,14 +64,23 @@ public final class DiskSource implements ContentSource {
     private static boolean hasExactName(Path file, Path within) throws IOException {
         Path asked = within.relativize(file);
         Path named = within.toRealPath();
+        if (file.equals(within)) {
+            return true;
+        }
         for (Path part : asked) {
             Path entry = named.resolve(part);
-            if (!entry.toRealPath(LinkOption.NOFOLLOW_LINKS).getFileName().equals(part)) {
+            Path kept = entry.toRealPath(LinkOption.NOFOLLOW_LINKS).getFileName();
+            if (kept == null || !composed(kept).equals(composed(part))) {
                 return false;
             }
             named = entry.toRealPath();
         }
         return true;
+    }
+
+    /** An accented letter as one code point: some file systems keep it as two. */
+    private static String composed(Path name) {
+        return Normalizer.normalize(name.toString(), Normalizer.Form.NFC);
     }
 
     private static NotFound tooLarge(long limit) {

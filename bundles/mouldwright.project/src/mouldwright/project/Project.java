@@ -45,7 +45,7 @@ public record Project(Path root, List<Path> libraries, ProjectSettings settings,
             Path candidate = folder.resolve(ProjectFile.NAME);
             ContentSource.Content content = source.fetch(candidate, folder, PROJECT_FILE_LIMIT);
             if (content instanceof ContentSource.Found found) {
-                return read(folder, candidate, found);
+                return read(folder, candidate, found, source);
             }
             if (content instanceof ContentSource.NotFound(var reason, var message) && isThere(reason)) {
                 return new Project(folder, List.of(), ProjectSettings.NONE,
@@ -55,30 +55,40 @@ public record Project(Path root, List<Path> libraries, ProjectSettings settings,
         return new Project(own, List.of(), ProjectSettings.NONE, List.of());
     }
 
-    /** A project file that cannot be read still marks the root; a folder of that name, or one we may not look into, does not. */
+    /** A project file that cannot be read still marks the root, or a wider root would be taken; a folder of that name does not. */
     private static boolean isThere(ReadResult.Reason reason) {
         return switch (reason) {
-            case OUTSIDE, TOO_LARGE, NOT_UTF8, BINARY -> true;
-            case BAD_PATH, ABSOLUTE, MISSING, FOLDER, NOT_A_FILE, UNREADABLE -> false;
+            case OUTSIDE, UNREADABLE, TOO_LARGE, NOT_UTF8, BINARY -> true;
+            case BAD_PATH, ABSOLUTE, MISSING, FOLDER, NOT_A_FILE -> false;
         };
     }
 
-    private static Project read(Path root, Path file, ContentSource.Found found) {
+    private static Project read(Path root, Path file, ContentSource.Found found, ContentSource source) {
         return switch (TextDecoder.decode(found, ProjectFile.NAME)) {
             case ReadResult.Refused(var reason, var message) ->
                     new Project(root, List.of(), ProjectSettings.NONE, List.of(new ProjectFault(file, 1, 1, message)));
             case ReadResult.Text(var text, var path) -> {
                 ProjectFile.Parsed parsed = ProjectFile.parse(file, text);
-                yield new Project(root, libraries(root, parsed.settings()), parsed.settings(), parsed.faults());
+                List<ProjectFault> faults = new ArrayList<>(parsed.faults());
+                List<Path> libraries = libraries(root, parsed.libraries(), source, faults);
+                yield new Project(root, libraries, parsed.settings(), faults);
             }
         };
     }
 
-    private static List<Path> libraries(Path root, ProjectSettings settings) {
+    private static List<Path> libraries(Path root, List<ProjectFile.Library> named, ContentSource source,
+            List<ProjectFault> faults) {
         Set<Path> folders = new LinkedHashSet<>();
-        for (String written : settings.libraries()) {
-            folders.add(root.resolve(written).normalize());
+        for (ProjectFile.Library library : named) {
+            Path folder = root.resolve(library.folder()).normalize();
+            boolean isFolder = source.fetch(folder, folder, 0) instanceof ContentSource.NotFound(var reason, var message)
+                    && reason == ReadResult.Reason.FOLDER;
+            if (isFolder) {
+                folders.add(folder);
+            } else {
+                faults.add(library.fault("there is no library folder \"" + library.folder() + "\""));
+            }
         }
-        return new ArrayList<>(folders);
+        return List.copyOf(folders);
     }
 }

@@ -32,18 +32,34 @@ public final class ProjectFile {
 
     private final Path file;
     private final List<ProjectFault> faults = new ArrayList<>();
-    private final List<String> libraries = new ArrayList<>();
+    private final List<Library> libraries = new ArrayList<>();
     private final Map<String, SeveritySetting> severities = new HashMap<>();
     private Optional<String> name = Optional.empty();
     private Optional<OutputUnits> units = Optional.empty();
 
     /**
+     * A library folder where it is named.
+     *
+     * @param folder as written
+     * @param file   the project file
+     * @param line   counted from 1
+     * @param column counted from 1
+     */
+    public record Library(String folder, Path file, int line, int column) {
+
+        ProjectFault fault(String message) {
+            return new ProjectFault(file, line, column, message);
+        }
+    }
+
+    /**
      * What was read.
      *
-     * @param settings what the file says, as far as it could be understood
-     * @param faults   what could not, in the order of the lines
+     * @param settings  what the file says, as far as it could be understood
+     * @param libraries the library folders and where they are named
+     * @param faults    what could not be understood, in the order of the lines
      */
-    public record Parsed(ProjectSettings settings, List<ProjectFault> faults) { }
+    public record Parsed(ProjectSettings settings, List<Library> libraries, List<ProjectFault> faults) { }
 
     private ProjectFile(Path file) {
         this.file = file;
@@ -61,8 +77,9 @@ public final class ProjectFile {
         for (String line : text.split("\\R", -1)) {
             reader.line(++number, line);
         }
-        return new Parsed(new ProjectSettings(reader.name, reader.units, reader.libraries, reader.severities),
-                List.copyOf(reader.faults));
+        List<String> folders = reader.libraries.stream().map(Library::folder).toList();
+        return new Parsed(new ProjectSettings(reader.name, reader.units, folders, reader.severities),
+                List.copyOf(reader.libraries), List.copyOf(reader.faults));
     }
 
     private void line(int number, String written) {
@@ -90,13 +107,7 @@ public final class ProjectFile {
 
     private void setting(int number, int keyAt, String key, int valueAt, String value) {
         switch (key) {
-            case "library" -> {
-                if (libraries.contains(value)) {
-                    fault(number, valueAt, "library folder \"" + value + "\" given twice");
-                } else {
-                    libraries.add(value);
-                }
-            }
+            case "library" -> library(number, valueAt, value);
             case "name" -> {
                 if (once(name, number, keyAt, key)) {
                     name = Optional.of(value);
@@ -115,6 +126,17 @@ public final class ProjectFile {
                 }
             }
             default -> fault(number, keyAt, "no setting \"" + key + "\"; there are library, name, units and severity.MW...");
+        }
+    }
+
+    private void library(int number, int valueAt, String folder) {
+        Optional<ReadResult.Refused> refusal = RelativePath.refusal(folder);
+        if (refusal.isPresent()) {
+            fault(number, valueAt, refusal.get().message());
+        } else if (libraries.stream().anyMatch(library -> library.folder().equals(folder))) {
+            fault(number, valueAt, "library folder \"" + folder + "\" given twice");
+        } else {
+            libraries.add(new Library(folder, file, number, valueAt + 1));
         }
     }
 

@@ -26,6 +26,7 @@ public final class ProjectFiles {
     /** What a library's file is called after its name. */
     public static final String SUFFIX = ".plug";
 
+    private static final long MOST = 1_000_000_000;
     private static final Pattern LIBRARY_NAME = Pattern.compile("[\\p{L}_][\\p{L}\\p{N}_]*(\\.[\\p{L}_][\\p{L}\\p{N}_]*)*");
 
     private final Project project;
@@ -42,9 +43,12 @@ public final class ProjectFiles {
      *
      * @param project whose root and libraries they lie in
      * @param source  where their bytes come from
-     * @param limit   bytes a file may have
+     * @param limit   bytes a file may have, from 0 to 1 GB
      */
     public ProjectFiles(Project project, ContentSource source, long limit) {
+        if (limit < 0 || limit > MOST) {
+            throw new IllegalArgumentException("no limit for a file: " + limit);
+        }
         this.project = project;
         this.source = source;
         this.limit = limit;

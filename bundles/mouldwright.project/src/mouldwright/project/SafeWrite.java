@@ -19,7 +19,8 @@ import mouldwright.project.WriteResult.Written;
 
 /**
  * Writes a file beside and moves it into place, so that a crash leaves the old file or the new one and never half of
- * either. The folder must be there. Through a link the file it leads to is written and the link stays.
+ * either. The folder must be there. Through a link the
+ * file it leads to is written and the link stays; a link that leads nowhere gives way to the file.
  */
 public final class SafeWrite {
 
@@ -57,7 +58,7 @@ public final class SafeWrite {
     }
 
     private static void replace(Path target, byte[] bytes) throws IOException {
-        Path beside = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
+        Path beside = target.resolveSibling("." + UUID.randomUUID() + ".part");
         try {
             try (FileChannel out = FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
                 ByteBuffer buffer = ByteBuffer.wrap(bytes);

@@ -55,7 +55,7 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
     public static final Dimension SPECIFIC_VOLUME = new Dimension(3, -1, 0, 0, 0);
 
     private static final Map<Dimension, String> WORDS = Map.ofEntries(
-            Map.entry(RATIO, "ratio"),
+            Map.entry(RATIO, "plain number"),
             Map.entry(LENGTH, "length"),
             Map.entry(AREA, "area"),
             Map.entry(VOLUME, "volume"),

@@ -6,8 +6,6 @@ import mouldwright.model.Plug;
 import mouldwright.model.PlugFactory;
 import mouldwright.model.Station;
 import mouldwright.model.StationRow;
-import mouldwright.units.StationNames;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.resource.DerivedStateAwareResource;
 import org.eclipse.xtext.resource.IDerivedStateComputer;
 
@@ -17,7 +15,7 @@ public class StationRows implements IDerivedStateComputer {
 	@Override
 	public void installDerivedState(DerivedStateAwareResource resource, boolean preLinkingPhase) {
 		rows(resource).forEach(row -> {
-			for (String name : names(row.getFirst(), row.getLast())) {
+			for (String name : RowNames.between(row.getFirst(), row.getLast())) {
 				Station station = PlugFactory.eINSTANCE.createStation();
 				station.setName(name);
 				row.getStations().add(station);
@@ -31,10 +29,9 @@ public class StationRows implements IDerivedStateComputer {
 	}
 
 	private static List<StationRow> rows(DerivedStateAwareResource resource) {
-		if (resource.getContents().isEmpty())
+		if (resource.getContents().isEmpty() || !(resource.getContents().get(0) instanceof Document document))
 			return List.of();
-		EObject root = resource.getContents().get(0);
-		return root instanceof Document document ? document.getDeclarations().stream().filter(Plug.class::isInstance)
-				.flatMap(plug -> ((Plug) plug).getStations().stream()).filter(StationRow.class::isInstance).map(StationRow.class::cast).toList() : List.of();
+		return document.getDeclarations().stream().filter(Plug.class::isInstance).map(Plug.class::cast).flatMap(plug -> plug.getStations().stream())
+				.filter(StationRow.class::isInstance).map(StationRow.class::cast).toList();
 	}
 }
