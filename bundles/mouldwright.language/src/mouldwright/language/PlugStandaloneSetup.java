@@ -1,13 +1,15 @@
-/* Generated from Plug.xtext */
 package mouldwright.language;
 
+import com.google.inject.Injector;
+import mouldwright.model.PlugPackage;
+import org.eclipse.emf.ecore.EPackage;
 
-/**
- * Initialization support for running Xtext languages without Equinox extension registry.
- */
+/** Sets the language up where no platform does it: for the command line, the language server and tests. */
 public class PlugStandaloneSetup extends PlugStandaloneSetupGenerated {
 
-	public static void doSetup() {
-		new PlugStandaloneSetup().createInjectorAndDoEMFRegistration();
+	@Override
+	public Injector createInjectorAndDoEMFRegistration() {
+		EPackage.Registry.INSTANCE.putIfAbsent(PlugPackage.eNS_URI, PlugPackage.eINSTANCE);
+		return super.createInjectorAndDoEMFRegistration();
 	}
 }
