@@ -119,10 +119,21 @@ public final class Defaults {
         return assumed("catalyst density", Dimension.DENSITY, 1160, "ketone peroxide in a phlegmatiser, about 1.16 kg/l; a chart that counts 1 g as 1 ml differs");
     }
 
-    /** Share of the stated expansion reached where no yield table is stated. */
-    public static Given foamYield() {
-        return new Given("yield", Dimension.RATIO, 0.675, 0.90, 0.90,
-                new Origin.Assumed("no yield table: nine tenths of the stated expansion at 20 degC, and as low as three quarters of that; common practice"));
+    /** Share of the stated yield that a pour reaches in practice. */
+    public static Given yieldPractice() {
+        return new Given("share of the yield reached in practice", Dimension.RATIO, 0.75, 0.90, 1.00,
+                new Origin.Assumed("what a pour really fills, as a share of the supplier's table; never above it; common practice"));
+    }
+
+    /** Yield of a foam that states no table. */
+    public static Given fullYield() {
+        return assumed("yield", Dimension.RATIO, 1, "no yield table is stated: the stated expansion at any temperature");
+    }
+
+    /** Share of a sheet that ends up in plates. */
+    public static Given sheetUse() {
+        return new Given("share of a sheet used", Dimension.RATIO, 0.50, 0.65, 1.00,
+                new Origin.Assumed("round plates on a sheet use about two thirds of it; the whole sheet is the bound no nesting can pass"));
     }
 
     /** Expansion of a foam that states none. */
