@@ -1,0 +1,11 @@
+package mouldwright.geometry.measure;
+
+import mouldwright.geometry.loft.SurfacePlace;
+import mouldwright.geometry.loft.SurfacePoint;
+
+/** A figure that differs over the surface, such as a thickness. */
+@FunctionalInterface
+public interface SurfaceFunction {
+    /** Its value at a place. */
+    double at(SurfacePlace place, SurfacePoint point);
+}
