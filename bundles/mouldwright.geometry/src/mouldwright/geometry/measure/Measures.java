@@ -3,6 +3,7 @@ package mouldwright.geometry.measure;
 import java.util.function.BooleanSupplier;
 import mouldwright.geometry.loft.Bare;
 import mouldwright.geometry.loft.Loft;
+import mouldwright.geometry.loft.SurfaceFunction;
 
 /** Measures of a lofted body by Gauss quadrature over its patches. A region past an end of the body is cut off there.
  *  Long work ends with a CancellationException once it is cancelled. */

@@ -1,7 +1,5 @@
-package mouldwright.geometry.measure;
+package mouldwright.geometry.loft;
 
-import mouldwright.geometry.loft.SurfacePlace;
-import mouldwright.geometry.loft.SurfacePoint;
 
 /** A figure that differs over the surface, such as a thickness. */
 @FunctionalInterface
