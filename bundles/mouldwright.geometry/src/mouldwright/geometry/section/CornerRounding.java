@@ -54,7 +54,7 @@ final class CornerRounding {
     void between(PointGroup a, PointGroup b) {
         int corner = a.lastPoint();
         double radius = points.get(corner).radius();
-        if (radius == 0)
+        if (radius == 0 || a.consumed() || b.consumed())
             return;
         Touch end = new Touch(a, a.to(), 0), start = new Touch(b, b.from(), 0);
         double turn = Math.atan2(end.p[2] * start.p[3] - end.p[3] * start.p[2],
@@ -124,7 +124,7 @@ final class CornerRounding {
 
     private void atCentreline(PointGroup group, int corner, boolean top) {
         double radius = points.get(corner).radius();
-        if (radius == 0)
+        if (radius == 0 || group.consumed())
             return;
         Touch end = new Touch(group, top ? group.to() : group.from(), 0);
         double turn = 2 * Math.atan2(end.p[3], top ? -end.p[2] : end.p[2]);
