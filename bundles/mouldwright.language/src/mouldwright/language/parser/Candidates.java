@@ -187,7 +187,7 @@ final class Candidates {
 		if (tokens.size() == 0)
 			return;
 		for (int v = Math.max(0, at - 2); v <= Math.min(at + 3, tokens.size() - 1); v++)
-			found.add(removal(v, v, 4 + distance(v)));
+			found.add(removal(v, v, (isMistakenUnit(v) ? 3.4 : 4) + distance(v)));
 		if (at >= tokens.size())
 			return;
 		int end = lastOfLine(at);
@@ -200,6 +200,11 @@ final class Candidates {
 			found.add(removal(start, end, 5.5));
 		for (int last = at + 1; last < end; last++)
 			found.add(removal(at, last, 4.8 + 0.01 * (last - at)));
+	}
+
+	/** A word after a number on its line is more likely a unit misspelt than a property. */
+	private boolean isMistakenUnit(int v) {
+		return v > 0 && tokens.type(v) == RULE_ID && tokens.type(v - 1) == RULE_NUMBER && tokens.line(v) == tokens.line(v - 1);
 	}
 
 	private Repair removal(int from, int to, double cost) {

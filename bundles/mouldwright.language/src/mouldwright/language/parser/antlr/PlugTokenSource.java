@@ -59,20 +59,25 @@ public final class PlugTokenSource implements TokenSource {
 		return retype(spelt);
 	}
 
-	/** A text or comment that is never closed comes as one token; its first character is taken alone and the rest read as words. */
+	/** A text or comment that is never closed, or half a date, comes as one token; its beginning is taken alone and the rest read as words. */
 	private static void addSpelt(CommonToken token, List<CommonToken> spelt) {
 		if (token.getType() != Token.INVALID_TOKEN_TYPE) {
 			spelt.add(token);
 			return;
 		}
 		int start = token.getStartIndex();
-		spelt.add(part(token, InternalPlugParser.RULE_ANY_OTHER, start, start));
-		if (token.getStopIndex() == start)
+		String text = token.getText();
+		int first = 1;
+		while (Character.isDigit(text.charAt(0)) && first < text.length() && Character.isDigit(text.charAt(first)))
+			first++;
+		int type = Character.isDigit(text.charAt(0)) ? InternalPlugParser.RULE_NUMBER : InternalPlugParser.RULE_ANY_OTHER;
+		spelt.add(part(token, type, start, start + first - 1));
+		if (first == text.length())
 			return;
-		InternalPlugLexer rest = new InternalPlugLexer(new ANTLRStringStream(token.getText().substring(1)));
+		InternalPlugLexer rest = new InternalPlugLexer(new ANTLRStringStream(text.substring(first)));
 		for (Token inner = rest.nextToken(); inner.getType() != Token.EOF; inner = rest.nextToken()) {
 			CommonToken word = (CommonToken) inner;
-			CommonToken moved = part(token, word.getType(), start + 1 + word.getStartIndex(), start + 1 + word.getStopIndex());
+			CommonToken moved = part(token, word.getType(), start + first + word.getStartIndex(), start + first + word.getStopIndex());
 			moved.setLine(token.getLine() + word.getLine() - 1);
 			addSpelt(moved, spelt);
 		}
