@@ -38,6 +38,11 @@ class FinishTest {
     }
 
     @Test
+    void aGallonOfPrimerAtTwentyMilsCoversEightySquareFeet() { // polyester surfacing primer, theory 80.2 ft2
+        assertThat(Coating.volumeByFilm(80.208 * 0.09290304, 20 * 25.4e-6, 1, 1)).isCloseTo(3.785411784e-3, within(1e-7));
+    }
+
+    @Test
     void waxGoesByItsSpread() { // closed form: 5 coats on 16 m2 at 80 m2/kg
         assertThat(Coating.byCoverage(16, 80, 5)).isCloseTo(1, within(1e-12));
     }

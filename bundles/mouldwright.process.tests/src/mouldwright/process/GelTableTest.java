@@ -127,6 +127,22 @@ class GelTableTest {
         assertThat(choice.outsideTable()).isFalse();
     }
 
+    @Test
+    void theChoiceFollowsEachStretchOfTheTable() { // closed form on the stretch from 1.5 to 2 %
+        GelTable bent = new GelTable(List.of(row(20, 1, 40), row(20, 1.5, 20), row(20, 2, 18)));
+
+        double catalyst = CatalystChoice.of(bent, 19 * 60, 20, 0.01, 0.02).catalyst();
+
+        assertThat(catalyst).isCloseTo(0.015 * Math.pow(2 / 1.5, Math.log(19 / 20.0) / Math.log(18 / 20.0)), within(1e-12));
+    }
+
+    @Test
+    void freezingPointIsTheSameFromAboveAndBelow() {
+        GelTable table = new GelTable(List.of(row(-0.0, 1, 90)));
+
+        assertThat(table.gelTime(0.0, 0.01)).isEqualTo(table.gelTime(-0.0, 0.01)).matches(reading -> !reading.outside());
+    }
+
     @Property(tries = 200)
     void aGelTimeWithinReachIsMet(@ForAll @DoubleRange(min = 15, max = 25) double temperature,
             @ForAll @DoubleRange(min = 0.0101, max = 0.0199) @Scale(6) double catalyst) { // closed form: the way back

@@ -90,6 +90,22 @@ class LaminateTest {
     }
 
     @ParameterizedTest
+    @CsvSource({ "64, 0.228864, 3.06, .246", "50, 0.228864, 3.92, .203", "30, 0.457728, 3.26, .235" })
+    void gallonCoveragesGiveRicherLaminates(double squareFeet, double fibre, double resinToGlass, double psi) {
+        // LBI Fiberglass, How much resin and glass (64 ft2 of 3/4 oz mat to the US gallon); Rayplex (50 and 30 ft2); at 1.10 kg/l
+        double resin = 3.785411784 * 1.10 / (squareFeet * 0.09290304);
+
+        assertThat(resin / fibre).isCloseTo(resinToGlass, within(6e-3));
+        assertThat(Laminate.glassFraction(resin / fibre)).isCloseTo(psi, within(6e-4));
+        assertThat(Laminate.resinPerArea(fibre, Laminate.glassFraction(resin / fibre))).isCloseTo(resin, within(1e-12));
+    }
+
+    @Test
+    void twiceTheMatIsTheLeanestWetOut() { // TotalBoat support, How much resin: 3 oz/ft2 of resin to 1.5 oz mat
+        assertThat(Laminate.resinPerArea(0.457728, 1 / 3.0)).isCloseTo(0.915456, within(1e-9));
+    }
+
+    @ParameterizedTest
     @CsvSource({ "0.30, 4.203", "0.35, 3.489" })
     void theClassTestLaminateLiesInItsRange(double psi, double millimetres) {
         // Lloyd's Register MQPS 14-2 form CMA/1R: 1800 g/m2 at 30 to 35 % glass; thickness computed
