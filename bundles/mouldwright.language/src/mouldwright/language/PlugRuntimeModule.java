@@ -1,5 +1,6 @@
 package mouldwright.language;
 
+import mouldwright.language.formatting.SpecFormatter;
 import mouldwright.language.linking.NameNotFoundMessages;
 import mouldwright.language.linking.PlugScopes;
 import mouldwright.language.parser.RepairingParser;
@@ -9,6 +10,7 @@ import mouldwright.language.validation.PlugValidator;
 import mouldwright.language.validation.SpecResourceValidator;
 import mouldwright.language.validation.SpecValidator;
 import org.eclipse.xtext.conversion.IValueConverterService;
+import org.eclipse.xtext.formatting2.IFormatter2;
 import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.IParser;
 import org.eclipse.xtext.resource.IDerivedStateComputer;
@@ -54,6 +56,11 @@ public class PlugRuntimeModule extends AbstractPlugRuntimeModule {
 	/** Findings in the order of the text, one a line that could not be read. */
 	public Class<? extends IResourceValidator> bindIResourceValidator() {
 		return SpecResourceValidator.class;
+	}
+
+	/** The one layout of a spec. */
+	public Class<? extends IFormatter2> bindIFormatter2() {
+		return SpecFormatter.class;
 	}
 
 	/** A name that is not found is told with the nearest one. */
