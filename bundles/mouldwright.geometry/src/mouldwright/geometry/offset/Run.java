@@ -42,6 +42,14 @@ record Run(double[] y, double[] z, double[] ty, double[] tz, double[] my, double
         return true;
     }
 
+    /** Whether no place of it is moved inward. */
+    boolean staysOut() {
+        for (int i = 0; i < y.length; i++)
+            if (inward(i) > 0)
+                return false;
+        return true;
+    }
+
     private double inward(int i) {
         return (mz[i] - z[i]) * ty[i] - (my[i] - y[i]) * tz[i];
     }

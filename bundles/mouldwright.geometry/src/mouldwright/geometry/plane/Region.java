@@ -104,9 +104,31 @@ public final class Region {
         return new PlanePoint(c.x, c.y);
     }
 
-    /** Pieces smaller than a share of the largest one left out: the crumbs of rounding. */
+    /** Pieces and holes smaller than a share of the largest piece left out: the crumbs of rounding. */
     public Region withoutCrumbs(double share) {
-        return new Region(polygons.stream().filter(p -> p.getArea() >= share * polygons.getFirst().getArea()).toList());
+        if (isEmpty())
+            return this;
+        double least = share * polygons.getFirst().getArea();
+        return new Region(polygons.stream().filter(p -> p.getArea() >= least).map(p -> filled(p, least)).toList());
+    }
+
+    private static Polygon filled(Polygon polygon, double least) {
+        List<LinearRing> holes = new ArrayList<>();
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++)
+            if (FACTORY.createPolygon(polygon.getInteriorRingN(i)).getArea() >= least)
+                holes.add(polygon.getInteriorRingN(i));
+        return holes.size() == polygon.getNumInteriorRing() ? polygon
+                : FACTORY.createPolygon(polygon.getExteriorRing(), holes.toArray(LinearRing[]::new));
+    }
+
+    /** The same pieces with their holes filled. */
+    public Region withoutHoles() {
+        return new Region(polygons.stream().map(p -> filled(p, Double.POSITIVE_INFINITY)).toList());
+    }
+
+    /** The largest piece alone. */
+    public Region largest() {
+        return polygons.size() < 2 ? this : new Region(polygons.subList(0, 1));
     }
 
     private Geometry geometry() {
