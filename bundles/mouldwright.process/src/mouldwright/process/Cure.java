@@ -76,8 +76,12 @@ public final class Cure {
     /**
      * The pots a mass of resin is mixed in: the first half a pot, the others at most a whole one.
      *
-     * @param resin   kg to lay, above zero
-     * @param others  as in {@link #largestPot}
+     * @param resin        to lay, kg, above zero
+     * @param layRate      of one person, m2/s
+     * @param persons      laying from the pot at once
+     * @param resinPerArea of the ply laid, kg/m2
+     * @param gelTime      s
+     * @param potLimit     the resin's, kg
      */
     public static Pots pots(double resin, double layRate, int persons, double resinPerArea, double gelTime,
             double potLimit) {

@@ -1,7 +1,9 @@
 package mouldwright.process;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -30,7 +32,7 @@ public final class GelTable {
 
         /** Refuses figures that cannot be. */
         public Row {
-            Require.finite(temperature, "temperature");
+            temperature = Require.finite(temperature, "temperature") + 0.0; // minus nothing is nothing
             Require.fraction(catalyst, "catalyst");
             Require.positive(gelTime, "gel time");
         }
@@ -55,13 +57,12 @@ public final class GelTable {
             return "a gel table needs a row";
         }
         record Place(double temperature, double catalyst) { }
-        List<Place> seen = new ArrayList<>();
+        Set<Place> seen = new HashSet<>();
         for (Row row : rows) {
             Place place = new Place(row.temperature(), row.catalyst());
-            if (seen.contains(place)) {
+            if (!seen.add(place)) {
                 return "two gel times at " + row.temperature() + " degC and " + row.catalyst() * 100 + " %";
             }
-            seen.add(place);
         }
         return "";
     }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
-import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
@@ -25,10 +24,12 @@ public final class DiskSource implements ContentSource {
             return new NotFound(Reason.MISSING, "there is no such file");
         } catch (AccessDeniedException e) {
             return new NotFound(Reason.UNREADABLE, "it may not be read");
-        } catch (FileSystemLoopException e) {
-            return new NotFound(Reason.UNREADABLE, "its link leads in a circle");
         } catch (FileSystemException e) {
-            return new NotFound(Reason.UNREADABLE, e.getReason() == null ? "it cannot be read" : "it cannot be read: " + e.getReason());
+            if (file.getParent() != null && Files.exists(file.getParent()) && !Files.isDirectory(file.getParent())) {
+                return new NotFound(Reason.MISSING, "there is no such file");
+            }
+            return new NotFound(Reason.UNREADABLE,
+                    e.getReason() == null ? "it cannot be read" : "it cannot be read: " + e.getReason());
         } catch (IOException | SecurityException e) {
             return new NotFound(Reason.UNREADABLE, "it cannot be read");
         }

@@ -1,8 +1,10 @@
 package mouldwright.project;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What a project file says. A project without one, or with an empty one, has {@link #NONE}.
@@ -18,9 +20,9 @@ public record ProjectSettings(Optional<String> name, Optional<OutputUnits> units
     /** Nothing set. */
     public static final ProjectSettings NONE = new ProjectSettings(Optional.empty(), Optional.empty(), List.of(), Map.of());
 
-    /** Takes copies. */
+    /** Takes copies; the severities come in the order of their codes. */
     public ProjectSettings {
         libraries = List.copyOf(libraries);
-        severities = Map.copyOf(severities);
+        severities = Collections.unmodifiableMap(new TreeMap<>(severities));
     }
 }

@@ -20,7 +20,7 @@ class DisplayTest {
             "0.0135, m3, 13.5 l", "0.00009, m3, 90 ml", "12.4, kg, 12.4 kg", "0.2, kg, 200 g", "2639.3, kg, 2639 kg",
             "1440, s, 24 min", "36, s, 36 s", "43200, s, 12 h", "1209600, s, 14 d", "20, degC, 20 degC",
             "0.45, kg/m2, 450 g/m2", "1.05, kg/m2, 1.05 kg/m2", "36, kg/m3, 36 kg/m3", "1130, kg/m3, 1.13 kg/l",
-            "0.003, %, 0.3 %", "0, m, 0 mm", "-0.0015, m, -1.5 mm" })
+            "0.003, %, 0.3 %", "1.15, %, 115 %", "32, %, 32", "0, m, 0 mm", "-0.0015, m, -1.5 mm" })
     void metricFiguresAreShownAsAShopSaysThem(double si, String unit, String shown) {
         assertThat(Display.of(UnitSystem.METRIC).format(si, of(unit))).isEqualTo(shown);
     }

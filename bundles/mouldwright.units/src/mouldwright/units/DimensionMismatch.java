@@ -9,6 +9,8 @@ public final class DimensionMismatch extends Refusal {
     private final transient Dimension right;
 
     /**
+     * A mismatch.
+     *
      * @param left  what the first amount measures
      * @param right what the second amount measures
      */

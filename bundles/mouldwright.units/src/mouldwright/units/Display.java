@@ -57,7 +57,7 @@ public final class Display {
     private static final Map<Dimension, List<Step>> BOTH = Map.of(
             Dimension.TIME, List.of(new Step(119.5, "s"), new Step(7170, "min"), new Step(172_800, "h"), always("d")),
             Dimension.ANGLE, List.of(always("deg")),
-            Dimension.RATIO, List.of(always("%")));
+            Dimension.RATIO, List.of(new Step(2, "%")));
 
     private final Map<Dimension, List<Step>> steps;
 
@@ -71,7 +71,8 @@ public final class Display {
     }
 
     /**
-     * A figure with its unit. A dimension the trade has no unit for is shown in SI with its UCUM code.
+     * A figure with its unit. A dimension the trade has no unit for is shown in SI with its UCUM code. A ratio below 2 is
+     * shown as a percentage, a larger one, such as the 32 of a foam's expansion, as a bare number.
      *
      * @param si        the figure in SI, temperatures in degC; what is not finite is shown as {@code "unknown"}
      * @param dimension what it measures
@@ -80,7 +81,8 @@ public final class Display {
         if (!Double.isFinite(si)) {
             return "unknown";
         }
-        return unitFor(si, dimension).map(unit -> in(si, unit)).orElseGet(() -> number(si) + " " + dimension.ucum());
+        return unitFor(si, dimension).map(unit -> in(si, unit))
+                .orElseGet(() -> dimension.equals(Dimension.RATIO) ? number(si) : number(si) + " " + dimension.ucum());
     }
 
     /** A figure in a unit of the caller's choice: {@code in(0.0002, um)} is {@code "200 um"}. */
@@ -88,7 +90,7 @@ public final class Display {
         return number(unit.fromSi(si)) + " " + unit.symbol();
     }
 
-    /** The unit a figure of that size is shown in; empty if the trade has none for the dimension. */
+    /** The unit a figure of that size is shown in; empty if the trade has none for the dimension, or none is shown. */
     public Optional<Unit> unitFor(double si, Dimension dimension) {
         List<Step> choice = steps.getOrDefault(dimension, BOTH.getOrDefault(dimension, List.of()));
         double size = Math.abs(si);

@@ -5,7 +5,11 @@ public final class NotANumber extends Refusal {
 
     private static final long serialVersionUID = 1L;
 
-    /** @param message what was asked and why it has no answer */
+    /**
+     * A refusal.
+     *
+     * @param message what was asked and why it has no answer
+     */
     public NotANumber(String message) {
         super(message);
     }

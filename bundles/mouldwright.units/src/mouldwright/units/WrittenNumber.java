@@ -1,7 +1,6 @@
 package mouldwright.units;
 
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * What was understood of a number as it stands in the text: digits, at most one decimal mark, and an exponent that
@@ -27,7 +26,7 @@ public sealed interface WrittenNumber {
 
     /** Reads a number with an optional sign; never throws. */
     static WrittenNumber parse(String text) {
-        Matcher match = Syntax.NUMBER.matcher(text);
+        Matcher match = NumberSyntax.NUMBER.matcher(text);
         if (!match.matches()) {
             return new Rejected("\"" + text + "\" is not a number");
         }
@@ -37,17 +36,9 @@ public sealed interface WrittenNumber {
         if (!Double.isFinite(value)) {
             return new Rejected(text + " is too large to work with");
         }
-        if (value == 0 && Syntax.SOME_DIGIT.matcher(withPoint).lookingAt()) {
+        if (value == 0 && NumberSyntax.SOME_DIGIT.matcher(withPoint).lookingAt()) {
             return new Rejected(text + " is too small to work with");
         }
         return new Value(value + 0.0, comma, withPoint);
-    }
-
-    /** The shape of a number. */
-    final class Syntax {
-        private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)([eE][+-]?\\d+)?");
-        private static final Pattern SOME_DIGIT = Pattern.compile("[+-]?[0.]*[1-9]");
-
-        private Syntax() { }
     }
 }

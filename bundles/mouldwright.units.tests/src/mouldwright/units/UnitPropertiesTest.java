@@ -9,9 +9,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 
 /** Closed forms: what goes to SI and back is what it was. */
-class UnitProperties {
+class UnitPropertiesTest {
 
     @Provide
     Arbitrary<Unit> units() {
@@ -19,7 +20,7 @@ class UnitProperties {
     }
 
     @Property(tries = 300)
-    void aReadingComesBackFromSi(@ForAll("units") Unit unit, @ForAll @DoubleRange(min = -1e6, max = 1e6) double value) {
+    void aReadingComesBackFromSi(@ForAll("units") Unit unit, @ForAll @DoubleRange(min = -1e6, max = 1e6) @Scale(6) double value) {
         double scale = Math.abs(value) + Math.abs(unit.shift());
 
         assertThat(unit.fromSi(unit.toSi(value))).isCloseTo(value, within(scale * 1e-14));
@@ -27,7 +28,7 @@ class UnitProperties {
 
     @Property(tries = 200)
     void aDifferenceIsTheDifferenceOfTwoReadings(@ForAll("units") Unit unit,
-            @ForAll @DoubleRange(min = -1e3, max = 1e3) double a, @ForAll @DoubleRange(min = -1e3, max = 1e3) double b) {
+            @ForAll @DoubleRange(min = -1e3, max = 1e3) @Scale(6) double a, @ForAll @DoubleRange(min = -1e3, max = 1e3) @Scale(6) double b) {
         double byReadings = unit.toSi(a) - unit.toSi(b);
 
         assertThat(unit.toSiDifference(a - b)).isCloseTo(byReadings, within(1e-12 * (1e4 * unit.factor())));
@@ -49,7 +50,7 @@ class UnitProperties {
     }
 
     @Property(tries = 200)
-    void aNumberShownIsWithinThreeFiguresOfItself(@ForAll @DoubleRange(min = 1e-6, max = 1e6) double value) {
+    void aNumberShownIsWithinThreeFiguresOfItself(@ForAll @DoubleRange(min = 1e-6, max = 1e6) @Scale(9) double value) {
         assertThat(Double.parseDouble(Display.number(value))).isCloseTo(value, within(value * 0.005000001));
     }
 }
