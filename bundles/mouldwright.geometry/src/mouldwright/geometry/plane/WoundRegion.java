@@ -1,0 +1,36 @@
+package mouldwright.geometry.plane;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+/** Cleans the crossings of a ring: noded, cut into faces, and of these kept what the ring runs round counter-clockwise. Loops
+ *  turned inside out by moving a line in or out run clockwise and so fall away. */
+final class WoundRegion {
+    private WoundRegion() { }
+
+    static Region of(double[] y, double[] z) {
+        if (y.length < 3)
+            return Region.EMPTY;
+        Polygon ring = Region.polygon(y, z);
+        if (Region.valid(ring))
+            return Orientation.isCCW(ring.getExteriorRing().getCoordinates()) ? Region.of(ring) : Region.EMPTY;
+        Geometry noded = OverlayNGRobust.union(ring.getFactory().createLineString(ring.getExteriorRing().getCoordinates()));
+        Polygonizer polygonizer = new Polygonizer();
+        polygonizer.add(noded);
+        List<Geometry> kept = new ArrayList<>();
+        for (Object face : polygonizer.getPolygons()) {
+            Geometry g = (Geometry) face;
+            Coordinate inside = g.getInteriorPoint().getCoordinate();
+            if (inside != null && Winding.number(y, z, inside.x, inside.y) > 0)
+                kept.add(g);
+        }
+        return kept.isEmpty() ? Region.EMPTY : Region.of(kept.size() == 1 ? kept.getFirst() : UnaryUnionOp.union(kept));
+    }
+}
