@@ -1,0 +1,47 @@
+package mouldwright.plan;
+
+import java.util.List;
+import java.util.Optional;
+import mouldwright.plan.ledger.Derivation;
+import mouldwright.plan.ledger.Reckoning;
+import mouldwright.plan.spec.Spec;
+
+/** Everything worked out of a spec.
+ *  @param spec          what it was worked out of
+ *  @param assumed       every default it rests on
+ *  @param quantities    in stage order
+ *  @param plates        in station order
+ *  @param pours         bay by bay, lift by lift
+ *  @param pots          ply by ply
+ *  @param faults        met while planning; with any, figures may be missing
+ *  @param measurements  of the shape, for checks and drawings
+ *  @param reckoning     of the ledger, for derivations and draws */
+public record BuildPlan(Spec spec, List<Assumption> assumed, List<Quantity> quantities, List<PlateEntry> plates,
+        List<PourEntry> pours, List<PotEntry> pots, List<PlanFault> faults, Measurements measurements,
+        Reckoning reckoning) {
+
+    /** Copies its lists. */
+    public BuildPlan {
+        assumed = List.copyOf(assumed);
+        quantities = List.copyOf(quantities);
+        plates = List.copyOf(plates);
+        pours = List.copyOf(pours);
+        pots = List.copyOf(pots);
+        faults = List.copyOf(faults);
+    }
+
+    /** @return the plug's name */
+    public String plug() {
+        return spec.name();
+    }
+
+    /** @return a quantity by its id */
+    public Optional<Quantity> quantity(String id) {
+        return quantities.stream().filter(q -> q.id().equals(id)).findFirst();
+    }
+
+    /** @return how a quantity came about */
+    public Optional<Derivation> derivation(String id) {
+        return reckoning.find(id).map(reckoning::derivation);
+    }
+}

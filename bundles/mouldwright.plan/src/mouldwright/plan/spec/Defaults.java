@@ -1,0 +1,197 @@
+package mouldwright.plan.spec;
+
+import mouldwright.units.Dimension;
+
+/** Every default of the language, in one place, each with the reason for its figure.
+ *  A default that is used is listed in the plan as assumed. */
+public final class Defaults {
+
+    private Defaults() { }
+
+    /** Shop temperature, degC. */
+    public static Given shopTemperature() {
+        return assumed("shop temperature", Dimension.TEMPERATURE, 20,
+                "gel times and foam yields are commonly stated at 20 degC");
+    }
+
+    /** Persons at work. */
+    public static Given persons() {
+        return assumed("crew", Dimension.RATIO, 1, "the spec states no crew, so one person is reckoned with");
+    }
+
+    /** Working day, s. */
+    public static Given day() {
+        return assumed("working day", Dimension.TIME, 8 * 3600.0, "a common working day of eight hours");
+    }
+
+    /** Total shrink of mould and part, a share. */
+    public static Given shrink() {
+        return assumed("shrink", Dimension.RATIO, 0,
+                "no shrink is allowed for; 0.1 to 0.5 % is common for mat laminates");
+    }
+
+    /** End faces are bare. */
+    public static Body.End end() {
+        return new Body.End(false, new Origin.Assumed("an end face is bare unless the spec says moulded"));
+    }
+
+    /** Play of a slot, m. */
+    public static Given clearance() {
+        return assumed("slot clearance", Dimension.LENGTH, 0.0002, "a slot that is pushed together by hand");
+    }
+
+    /** Measured thickness where none was measured.
+     *  @param sheet whose nominal thickness is taken */
+    public static Given thickness(Sheet sheet) {
+        return assumed("sheet thickness", Dimension.LENGTH, sheet.thickness().likely(), "not measured: the nominal thickness of "
+                + sheet.name() + "; plywood is often 0.3 mm under it, so measure it");
+    }
+
+    /** Wood left round a pocket, m. */
+    public static Given rim() {
+        return assumed("rim", Dimension.LENGTH, 0.060, "wide enough to keep its shape and to clamp to; common practice");
+    }
+
+    /** Tolerance of setting up, m. */
+    public static Given tolerance() {
+        return assumed("tolerance", Dimension.LENGTH, 0.0015, "what a straightedge and a plumb line reach; common practice");
+    }
+
+    /** Foam poured past its line, m. */
+    public static Given overfill() {
+        return assumed("overfill", Dimension.LENGTH, 0.015, "overfill everywhere, since adding later is hard; common practice");
+    }
+
+    /** Straight fairing board of 1.2 m and 1.5 mm of crown.
+     *  @return the carving rules of a spec that has none */
+    public static Carve carve() {
+        return new Carve(board(), false, crownLimit(), new Origin.Assumed("the spec has no carve block"));
+    }
+
+    /** Length of the fairing board, m. */
+    public static Given board() {
+        return assumed("board", Dimension.LENGTH, 1.200, "a board about 4 ft long spans bulkheads on flat areas; common practice");
+    }
+
+    /** Greatest crown between plates, m. */
+    public static Given crownLimit() {
+        return assumed("crown limit", Dimension.LENGTH, 0.0015, "about what surfacer and filler can still hide; common practice");
+    }
+
+    /** Lap of neighbouring pieces, m. */
+    public static Given lap() {
+        return assumed("lap", Dimension.LENGTH, 0.050, "laps of 50 mm are common on a plug, 75 to 100 mm in a mould");
+    }
+
+    /** Gel time wanted, s. */
+    public static Given gel() {
+        return assumed("gel time", Dimension.TIME, 25 * 60.0, "long enough to lay a pot, short enough not to drain; common practice");
+    }
+
+    /** Extra resin of the first ply on cut foam, kg/m2. */
+    public static Given onFoam() {
+        return new Given("extra resin on foam", Dimension.AREAL_MASS, 0.20, 0.35, 0.50,
+                new Origin.Assumed("cut foam drinks resin; common practice, between what cured laminate takes and the 0.5 kg/m2 that primes bare plywood"));
+    }
+
+    /** Share of the dry film that is sanded away. */
+    public static Given sandedShare() {
+        return assumed("sanded share", Dimension.RATIO, 1.0 / 3, "about a third of a surfacer is sanded off again; common practice");
+    }
+
+    /** Density of E-glass, kg/m3. */
+    public static Given glassDensity() {
+        return assumed("glass density", Dimension.DENSITY, 2560, "E-glass, as ISO 12215-5 takes it");
+    }
+
+    /** Density of cured polyester, kg/m3. */
+    public static Given curedResin() {
+        return assumed("cured resin density", Dimension.DENSITY, 1200, "cured polyester, as ISO 12215-5 takes it");
+    }
+
+    /** Density of liquid polyester, kg/m3. */
+    public static Given liquidResin() {
+        return assumed("resin density", Dimension.DENSITY, 1130, "general-purpose polyester data sheet, 1.13 kg/l");
+    }
+
+    /** Density of a ketone peroxide, kg/m3. */
+    public static Given hardenerDensity() {
+        return assumed("catalyst density", Dimension.DENSITY, 1160, "ketone peroxide in a phlegmatiser, about 1.16 kg/l; a chart that counts 1 g as 1 ml differs");
+    }
+
+    /** Share of the stated yield that a pour reaches in practice. */
+    public static Given yieldPractice() {
+        return new Given("share of the yield reached in practice", Dimension.RATIO, 0.75, 0.90, 1.00,
+                new Origin.Assumed("what a pour really fills, as a share of the supplier's table; never above it; common practice"));
+    }
+
+    /** Yield of a foam that states no table. */
+    public static Given fullYield() {
+        return assumed("yield", Dimension.RATIO, 1, "no yield table is stated: the stated expansion at any temperature");
+    }
+
+    /** Share of a sheet that ends up in plates. */
+    public static Given sheetUse() {
+        return new Given("share of a sheet used", Dimension.RATIO, 0.50, 0.65, 1.00,
+                new Origin.Assumed("round plates on a sheet use about two thirds of it; the whole sheet is the bound no nesting can pass"));
+    }
+
+    /** Expansion of a foam that states none. */
+    public static Given expansion() {
+        return assumed("expansion", Dimension.RATIO, 30, "urethane pour foam grows to about 30 times its liquid volume; common practice");
+    }
+
+    /** Volume of a foam's A part to its B part where no ratio is stated. */
+    public static Foam.Ratio ratio() {
+        return new Foam.Ratio(1, 1, true, new Origin.Assumed("two-part pour foams are commonly mixed one to one by volume"));
+    }
+
+    /** Greatest pot of foam, kg. */
+    public static Given foamPot() {
+        return assumed("foam pot", Dimension.MASS, 1, "start with small pots until the cure is known; common practice");
+    }
+
+    /** Cream time, s. */
+    public static Given creamTime() {
+        return assumed("cream time", Dimension.TIME, 36, "a pour foam data sheet: 36 s, plus or minus 4");
+    }
+
+    /** Greatest risen height of one pour, m. */
+    public static Given lift() {
+        return assumed("lift", Dimension.LENGTH, 0.200, "no limit is stated; suppliers' words on depth differ widely, so ask yours");
+    }
+
+    /** Greatest pot of resin, kg. */
+    public static Given resinPot() {
+        return assumed("resin pot", Dimension.MASS, 1, "start with small pots until the cure is known; common practice");
+    }
+
+    /** Rate one person lays mat, m2/s. */
+    public static Given layRate() {
+        return assumed("lay rate", Dimension.AREA_RATE, 4 / 3600.0, "about 4 m2 of mat an hour and person; common practice");
+    }
+
+    /** Width of a roll, m. */
+    public static Given rollWidth() {
+        return assumed("roll width", Dimension.LENGTH, 1.25, "mat is commonly sold 1.25 m wide");
+    }
+
+    /** Least draft, radians. */
+    public static Given draft() {
+        return assumed("draft", Dimension.ANGLE, Math.toRadians(2), "1 to 1.5 degrees is desirable, 2 to 5 is asked for by others; common practice");
+    }
+
+    /** Flange width, m. */
+    public static Given flange() {
+        return assumed("flange", Dimension.LENGTH, 0.075, "flanges of 50 to 150 mm are common");
+    }
+
+    /** Time the mould stays on the plug, s. */
+    public static Given hold() {
+        return assumed("hold", Dimension.TIME, 14 * 86400.0, "up to three weeks are advised, two are common");
+    }
+
+    private static Given assumed(String name, Dimension dimension, double value, String reason) {
+        return Given.of(name, dimension, value, new Origin.Assumed(reason));
+    }
+}

@@ -1,0 +1,169 @@
+package mouldwright.plan.stage;
+
+import static mouldwright.units.Dimension.DENSITY;
+import static mouldwright.units.Dimension.LENGTH;
+import static mouldwright.units.Dimension.MASS;
+import static mouldwright.units.Dimension.RATIO;
+import static mouldwright.units.Dimension.TIME;
+import static mouldwright.units.Dimension.VOLUME;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import mouldwright.plan.Measurements;
+import mouldwright.plan.PlanFault;
+import mouldwright.plan.PourEntry;
+import mouldwright.plan.ledger.Ledger;
+import mouldwright.plan.ledger.Node;
+import mouldwright.plan.ledger.Reckoning;
+import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.Foam;
+import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Spec;
+import mouldwright.process.Pour;
+
+/** The foam: cavities bay by bay, the liquid they take, in lifts and pots. */
+final class FillStage implements Stage {
+
+    @Override public String name() {
+        return "fill";
+    }
+
+    @Override public boolean wantedBy(Spec spec) {
+        return spec.fill().isPresent();
+    }
+
+    @Override public void measure(Spec spec, Measurements measurements, BooleanSupplier cancelled) {
+        Fill fill = spec.fill().orElseThrow();
+        if (makesSense(fill, measurements))
+            measurements.find(ShapeMeasures.class).ifPresent(shape -> {
+                measurements.keep(new FillMeasuring(spec, shape, measurements, cancelled).measure());
+                creamTime(fill.foam(), measurements);
+            });
+    }
+
+    private static boolean makesSense(Fill fill, Measurements measurements) {
+        Foam foam = fill.foam();
+        Guard guard = new Guard(measurements).notNegative(fill.overfill()).positive(foam.density())
+                .positive(foam.partA()).positive(foam.partB()).notNegative(foam.cream()).positive(foam.lift()).positive(foam.pot());
+        foam.expansion().ifPresent(expansion -> guard.above(expansion, 1));
+        shells(fill).forEach(guard::positive);
+        for (Foam.YieldRow row : foam.yield())
+            guard.above(Given.of("yield", RATIO, row.share(), row.origin()), 0)
+                    .below(Given.of("yield", RATIO, row.share(), row.origin()), Math.nextUp(1.0));
+        long temperatures = foam.yield().stream().mapToDouble(Foam.YieldRow::temperature).distinct().count();
+        if (temperatures < foam.yield().size()) {
+            measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, foam.yield().getFirst().origin(), "yield table",
+                    "the yield table states a temperature twice", "drop one of the rows"));
+            return false;
+        }
+        return guard.clear();
+    }
+
+    private static List<Given> shells(Fill fill) {
+        List<Given> shells = new ArrayList<>();
+        if (fill.core() instanceof Fill.Core.Shell(Given thickness))
+            shells.add(thickness);
+        for (Fill.BayRule rule : fill.bays())
+            if (rule.core().isPresent() && rule.core().get() instanceof Fill.Core.Shell(Given thickness))
+                shells.add(thickness);
+        return shells;
+    }
+
+    private static void creamTime(Foam foam, Measurements measurements) {
+        Given cream = FoamFacts.cream(foam);
+        if (Pour.largestPot(cream.likely(), FoamFacts.pot(foam).likely()) < FoamMix.LEAST_POT
+                && FoamFacts.pot(foam).likely() >= FoamMix.LEAST_POT)
+            measurements.report(PlanFault.of(PlanFault.Kind.CREAM_TOO_SHORT, cream.origin(), "foam " + foam.name(),
+                    foam.name() + " creams before a pot is mixed and poured", "use a slower foam, or a machine")
+                    .at(cream.likely(), TIME).against(Pour.timeFor(FoamMix.LEAST_POT), TIME));
+    }
+
+    @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
+        measurements.find(FillMeasures.class).ifPresent(fill -> {
+            Fill stated = spec.fill().orElseThrow();
+            FoamMix mix = new FoamMix(ledger, stated.foam(), spec.shop());
+            List<Node> cavities = new ArrayList<>();
+            List<Node> trims = new ArrayList<>();
+            List<Node> pots = new ArrayList<>();
+            for (FillMeasures.BayFill bay : fill.bays()) {
+                cavities.add(cavity(stated, bay, ledger));
+                trims.add(ledger.measured("trim, " + bay.bay().words(), VOLUME,
+                        Places.measured(bay.trim(), "volume with overfill less volume without")));
+                pots.addAll(pours(stated.foam(), mix, bay, cavities.getLast(), ledger));
+            }
+            totals(mix, cavities, trims, pots, ledger);
+        });
+    }
+
+    private static Node cavity(Fill fill, FillMeasures.BayFill bay, Ledger ledger) {
+        List<Node> inputs = new ArrayList<>(List.of(
+                ledger.measured("cavity between the plates", VOLUME, Places.measured(bay.poured(),
+                        "foam line grown by the overfill, less pocket and backbones, integrated over the clear length")),
+                ledger.given(fill.overfill())));
+        if (bay.core() instanceof Fill.Core.Shell(Given thickness))
+            inputs.add(ledger.given(thickness));
+        return ledger.quantity(bay.bay().id("cavity"), "Cavity, " + bay.bay().words(), VOLUME)
+                .from("as measured, with overfill" + (inputs.size() > 2 ? " and shell" : ", solid"), inputs, v -> v[0])
+                .source("foam line: the loft less the build-up");
+    }
+
+    private static List<Node> pours(Foam foam, FoamMix mix, FillMeasures.BayFill bay, Node cavity, Ledger ledger) {
+        String words = bay.bay().words();
+        mix.liquid(ledger.quantity(bay.bay().id("liquid"), "Foam, liquid, " + words, VOLUME), cavity,
+                mix.mass(ledger.quantity(bay.bay().id("mass"), "Foam, mass, " + words, MASS), cavity));
+        Node height = ledger.measured("height across gravity, " + bay.attitude().words(), LENGTH,
+                Places.exact(bay.height(), "extent of the cavity, overfill included"));
+        ledger.quantity(bay.bay().id("lifts"), "Lifts, " + words, RATIO)
+                .from("height / lift limit", List.of(height, ledger.given(FoamFacts.lift(foam))), v -> v[0] / v[1])
+                .roundedUp().source("lifts of equal height, none over the limit");
+        List<Node> pots = new ArrayList<>();
+        for (int i = 0; i < bay.lifts().size(); i++)
+            pots.add(lift(mix, bay, i, ledger));
+        return pots;
+    }
+
+    private static Node lift(FoamMix mix, FillMeasures.BayFill bay, int i, Ledger ledger) {
+        String id = liftId(bay, i);
+        String words = bay.bay().words() + ", lift " + (i + 1);
+        Node volume = ledger.quantity(id + ".volume", "Volume, " + words, VOLUME)
+                .measured(Places.measured(bay.lifts().get(i), "slice of the cavity between two heights"));
+        Node mass = mix.mass(ledger.quantity(id + ".mass", "Foam, mass, " + words, MASS), volume);
+        mix.liquid(ledger.quantity(id + ".liquid", "Foam, liquid, " + words, VOLUME), volume, mass);
+        mix.partA(ledger.quantity(id + ".a", "Part A, " + words, MASS), mass);
+        mix.partB(ledger.quantity(id + ".b", "Part B, " + words, MASS), mass);
+        return mix.pots(ledger.quantity(id + ".pots", "Pots, " + words, RATIO), mass);
+    }
+
+    private static String liftId(FillMeasures.BayFill bay, int i) {
+        return bay.bay().id("lift." + (i + 1));
+    }
+
+    private static void totals(FoamMix mix, List<Node> cavities, List<Node> trims, List<Node> pots, Ledger ledger) {
+        Node cavity = ledger.quantity("fill.cavity", "Cavity, overfill included", VOLUME)
+                .sum("sum over the bays", cavities).source("sum");
+        ledger.quantity("fill.trim", "Foam carved off again", VOLUME).sum("sum over the bays", trims).source("sum");
+        Node mass = mix.mass(ledger.quantity("fill.mass", "Foam, mass", MASS), cavity);
+        mix.liquid(ledger.quantity("fill.liquid", "Foam, liquid", VOLUME), cavity, mass);
+        mix.partA(ledger.quantity("fill.mass.a", "Foam, part A", MASS), mass);
+        mix.partB(ledger.quantity("fill.mass.b", "Foam, part B", MASS), mass);
+        mix.inPlace(ledger.quantity("fill.density", "Foam, density in place", DENSITY));
+        ledger.quantity("fill.pots", "Foam, pots", RATIO).sum("sum over the lifts", pots).source("sum");
+    }
+
+    @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
+        measurements.find(FillMeasures.class).ifPresent(fill -> {
+            for (FillMeasures.BayFill bay : fill.bays())
+                for (int i = 0; i < bay.lifts().size(); i++) {
+                    String id = liftId(bay, i);
+                    lists.pour(new PourEntry(bay.bay().name(), i + 1, likely(reckoning, id + ".volume"),
+                            likely(reckoning, id + ".liquid"), likely(reckoning, id + ".mass"), likely(reckoning, id + ".a"),
+                            likely(reckoning, id + ".b"), (int) likely(reckoning, id + ".pots")));
+                }
+        });
+    }
+
+    private static double likely(Reckoning reckoning, String id) {
+        return reckoning.likely(reckoning.find(id).orElseThrow());
+    }
+}

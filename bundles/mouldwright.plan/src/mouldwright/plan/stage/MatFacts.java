@@ -1,0 +1,28 @@
+package mouldwright.plan.stage;
+
+import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Mat;
+import mouldwright.plan.spec.Resin;
+
+/** What a mat or a resin states, or the defaults. */
+final class MatFacts {
+
+    private MatFacts() { }
+
+    static Given rollWidth(Mat mat) {
+        return mat.rollWidth().orElseGet(Defaults::rollWidth);
+    }
+
+    static Given layRate(Mat mat) {
+        return mat.lay().orElseGet(Defaults::layRate);
+    }
+
+    static Given pot(Resin resin) {
+        return resin.pot().orElseGet(Defaults::resinPot);
+    }
+
+    static Given hardenerDensity(Resin resin) {
+        return resin.hardener().map(hardener -> hardener.density()).orElseGet(Defaults::hardenerDensity);
+    }
+}

@@ -1,0 +1,68 @@
+package mouldwright.plan.stage;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import mouldwright.plan.Assumption;
+import mouldwright.plan.BuildPlan;
+import mouldwright.plan.Measurements;
+import mouldwright.plan.Quantity;
+import mouldwright.plan.ledger.Ledger;
+import mouldwright.plan.ledger.Node;
+import mouldwright.plan.ledger.Reckoning;
+import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Spec;
+
+/** Plans a build: each stage measures, each stage writes its figures, and the ledger is reckoned. */
+public final class Planner {
+
+    private final List<Stage> stages;
+
+    /** A planner with all stages. */
+    public Planner() {
+        this(Stages.all());
+    }
+
+    /** A planner with some stages, in the order of the build. */
+    public Planner(List<Stage> stages) {
+        this.stages = List.copyOf(stages);
+    }
+
+    /** Plans.
+     *  @param cancelled asked often
+     *  @return the plan, with the faults met; never null
+     *  @throws java.util.concurrent.CancellationException when cancelled */
+    public BuildPlan plan(Spec spec, BooleanSupplier cancelled) {
+        List<Stage> wanted = stages.stream().filter(stage -> stage.wantedBy(spec)).toList();
+        Measurements measurements = new Measurements();
+        Ledger ledger = new Ledger();
+        for (Stage stage : wanted)
+            stage.measure(spec, measurements, cancelled);
+        for (Stage stage : wanted) {
+            ledger.turnTo(stage.name());
+            stage.quantify(spec, measurements, ledger);
+        }
+        Reckoning reckoning = ledger.close();
+        Lists lists = new Lists();
+        for (Stage stage : wanted)
+            stage.list(spec, measurements, reckoning, lists);
+        return new BuildPlan(spec, assumed(measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
+                lists.pots(), measurements.faults(), measurements, reckoning);
+    }
+
+    private static List<Assumption> assumed(Measurements measurements, Ledger ledger) {
+        Set<Assumption> all = new LinkedHashSet<>(measurements.assumptions());
+        ledger.givens().stream().filter(Given::assumed).map(Assumption::of).forEach(all::add);
+        return List.copyOf(all);
+    }
+
+    private static List<Quantity> quantities(Reckoning reckoning) {
+        return reckoning.quantities().stream().map(node -> quantity(reckoning, node)).toList();
+    }
+
+    private static Quantity quantity(Reckoning reckoning, Node node) {
+        return new Quantity(node.id(), node.stage(), node.label(), node.dimension(), reckoning.low(node),
+                reckoning.likely(node), reckoning.high(node));
+    }
+}

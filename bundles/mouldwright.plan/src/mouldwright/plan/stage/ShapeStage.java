@@ -1,0 +1,154 @@
+package mouldwright.plan.stage;
+
+import static mouldwright.units.Dimension.ANGLE;
+import static mouldwright.units.Dimension.AREA;
+import static mouldwright.units.Dimension.LENGTH;
+import static mouldwright.units.Dimension.RATIO;
+import static mouldwright.units.Dimension.VOLUME;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import mouldwright.geometry.measure.Measured;
+import mouldwright.plan.Assumption;
+import mouldwright.plan.Measurements;
+import mouldwright.plan.ledger.Ledger;
+import mouldwright.plan.ledger.Node;
+import mouldwright.plan.spec.Body;
+import mouldwright.plan.spec.Carve;
+import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Origin;
+import mouldwright.plan.spec.Spec;
+
+/** The body: its size, its sections and its bays. {@code shape.*}, {@code station.*} and the bays' volumes are of the part
+ *  as stated; clear lengths and crowns are of the plug, which is larger by the shrink allowed for. */
+final class ShapeStage implements Stage {
+
+    private static final String QUADRATURE = "Gauss quadrature over the lofted patches, error from two orders";
+
+    @Override public String name() {
+        return "shape";
+    }
+
+    @Override public boolean wantedBy(Spec spec) {
+        return true;
+    }
+
+    @Override public void measure(Spec spec, Measurements measurements, BooleanSupplier cancelled) {
+        new ShapeMeasuring(spec, measurements, cancelled).measure().ifPresent(measurements::keep);
+    }
+
+    @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
+        measurements.find(ShapeMeasures.class).ifPresent(shape -> {
+            ends(spec.body(), measurements);
+            whole(spec.body(), shape, ledger);
+            shape.stations().forEach(station -> station(station, ledger));
+            for (int i = 0; i < shape.bays().size(); i++)
+                bay(spec, shape, i, ledger);
+        });
+    }
+
+    private static void ends(Body body, Measurements measurements) {
+        if (body.forward().origin() instanceof Origin.Assumed why)
+            measurements.assume(Assumption.choice("forward end", "bare", why));
+        if (body.aft().origin() instanceof Origin.Assumed why)
+            measurements.assume(Assumption.choice("aft end", "bare", why));
+    }
+
+    private static void whole(Body body, ShapeMeasures shape, Ledger ledger) {
+        Node start = line(ledger, shape.borders().getFirst());
+        Node end = line(ledger, shape.borders().getLast());
+        ledger.quantity("shape.length", "Length", LENGTH)
+                .from("last station - first station", List.of(start, end), v -> v[1] - v[0]).source("the stations as stated");
+        ledger.quantity("shape.volume", "Volume", VOLUME)
+                .measured(Places.measured(shape.volume().volume(), "integral of the section area along the body, " + QUADRATURE));
+        ledger.quantity("shape.area", "Lofted surface, without end faces", AREA)
+                .measured(Places.measured(shape.area().total(), QUADRATURE));
+        List<Node> moulded = new ArrayList<>();
+        moulded.add(ledger.measured("lofted moulded surface", AREA, Places.measured(shape.area().moulded(), QUADRATURE)));
+        for (ShapeMeasures.End end1 : shape.moulded())
+            moulded.add(ledger.measured("moulded end at " + end1.station().name(), AREA,
+                    Places.exact(end1.area(), "area of the section")));
+        ledger.quantity("shape.area.moulded", "Moulded surface", AREA)
+                .sum("lofted moulded surface + moulded ends", moulded).source("definition: what gets skin and mould");
+        ledger.quantity("shape.centroid.x", "Centroid of volume, aft of the datum", LENGTH)
+                .measured(Places.exact(shape.volume().x(), QUADRATURE));
+        ledger.quantity("shape.centroid.z", "Centroid of volume, above base", LENGTH)
+                .measured(Places.exact(shape.volume().z(), QUADRATURE));
+    }
+
+    private static void station(ShapeMeasures.AtStation at, Ledger ledger) {
+        String id = "station." + at.station().name();
+        String label = "Station " + at.station().name();
+        ledger.quantity(id + ".area", label + ", area", AREA)
+                .measured(Places.exact(at.area(), "area inside the whole outline"));
+        ledger.quantity(id + ".girth", label + ", girth", LENGTH)
+                .measured(Places.exact(at.girth(), "length of the whole outline, both sides, closures counted"));
+        if (!at.pinched())
+            ledger.quantity(id + ".bevel.max", label + ", largest bevel", ANGLE)
+                    .measured(Places.exact(at.bevel(), "largest asin of the normal's aft part over the moulded surface"));
+    }
+
+    private static void bay(Spec spec, ShapeMeasures shape, int i, Ledger ledger) {
+        Bay bay = shape.bays().get(i);
+        Measured volume = shape.volumes().get(i);
+        ledger.quantity(bay.id("volume"), "Volume, " + bay.words(), VOLUME).measured(Places.measured(volume, QUADRATURE));
+        clear(spec, shape, bay, ledger);
+        ShapeMeasures.BayCrown crowned = shape.crowns().get(i);
+        Node crown = ledger.quantity(bay.id("crown"), "Crown, " + bay.words(), LENGTH).measured(Places.exact(
+                crowned.crown().signedHeight(), "largest distance of the surface from the board, along the normal, + convex"));
+        Node limit = ledger.given(carve(spec).crownLimit());
+        Node inserted = ledger.measured("stations that let each part pass", RATIO, Places.exact(
+                crowned.division().bays() - 1, "the bay was divided anew until each part kept the limit"));
+        ledger.quantity(bay.id("stations"), "Stations to insert, " + bay.words(), RATIO)
+                .from("sqrt(crown / limit) - 1, rounded up, and more until each part passes", List.of(crown, limit, inserted), v -> v[2])
+                .source("sagitta of a chord grows as the square of its length");
+    }
+
+    private static void clear(Spec spec, ShapeMeasures shape, Bay bay, Ledger ledger) {
+        Node shrink = ledger.given(spec.body().shrink());
+        List<Node> inputs = new ArrayList<>(List.of(line(ledger, bay.fore()), line(ledger, bay.aft()), shrink));
+        Node moved = ledger.measured("moulded ends moved in", LENGTH, Places.exact(
+                endMoves(shape, bay), "build-up of skin and surfacer on a moulded end"));
+        inputs.add(moved);
+        int plates = standingIn(bay);
+        if (spec.frame().isEmpty() || plates == 0) {
+            ledger.quantity(bay.id("clear"), "Clear length, " + bay.words(), LENGTH)
+                    .from("(aft line - fore line) / (1 - shrink) - moved in", inputs, v -> (v[1] - v[0]) / (1 - v[2]) - v[3])
+                    .source("no plate stands in this bay, or no sheet is stated");
+            return;
+        }
+        inputs.add(ledger.given(spec.frame().get().thickness()));
+        ledger.quantity(bay.id("clear"), "Clear length, " + bay.words(), LENGTH)
+                .from("(aft line - fore line) / (1 - shrink) - moved in - " + plates + " x sheet thickness", inputs,
+                        v -> (v[1] - v[0]) / (1 - v[2]) - v[3] - plates * v[4])
+                .source("first plate stands aft, last forward, others toward the neighbour of larger area");
+    }
+
+    private static double endMoves(ShapeMeasures shape, Bay bay) {
+        double scaled = (bay.aft().station().x() - bay.fore().station().x()) * shape.scale();
+        return Math.max(0, scaled - (bay.aft().plugX() - bay.fore().plugX()));
+    }
+
+    private static int standingIn(Bay bay) {
+        int aft = bay.fore().aftFace(1) > bay.fore().plugX() ? 1 : 0;
+        return aft + (bay.aft().forwardFace(1) < bay.aft().plugX() ? 1 : 0);
+    }
+
+    private static Node line(Ledger ledger, Border border) {
+        return ledger.given(Given.of("station line " + border.name(), LENGTH, border.station().x(),
+                border.station().origin()));
+    }
+
+    /** The carving rules, or their defaults. */
+    static Carve carve(Spec spec) {
+        return spec.carve().orElseGet(Defaults::carve);
+    }
+
+    /** Likely sheet thickness, m; 0 where no frame is stated. */
+    static double thickness(Spec spec) {
+        return spec.frame().map(Frame::thickness).map(Given::likely).orElse(0.0);
+    }
+}

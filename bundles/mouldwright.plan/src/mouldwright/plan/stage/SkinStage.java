@@ -1,0 +1,113 @@
+package mouldwright.plan.stage;
+
+import static mouldwright.units.Dimension.AREA;
+import static mouldwright.units.Dimension.LENGTH;
+import static mouldwright.units.Dimension.MASS;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import mouldwright.plan.Measurements;
+import mouldwright.plan.PlanFault;
+import mouldwright.plan.ledger.Ledger;
+import mouldwright.plan.ledger.Node;
+import mouldwright.plan.ledger.Reckoning;
+import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.Mat;
+import mouldwright.plan.spec.Resin;
+import mouldwright.plan.spec.Schedule;
+import mouldwright.plan.spec.Skin;
+import mouldwright.plan.spec.Spec;
+import mouldwright.process.Laminate;
+import mouldwright.units.Dimension;
+
+/** The skin: its thickness, its coverage, mat, resin, catalyst and pots. */
+final class SkinStage implements Stage {
+
+    @Override public String name() {
+        return "skin";
+    }
+
+    @Override public boolean wantedBy(Spec spec) {
+        return spec.skin().isPresent();
+    }
+
+    /** Looks at the figures of mats and resin, which the build-up rests on. */
+    static void guard(Skin skin, Guard guard) {
+        Resin resin = skin.schedule().resin();
+        guard.positive(resin.density()).positive(resin.cured());
+        for (Mat mat : mats(skin))
+            guard.positive(mat.areal()).fraction(mat.glass()).positive(mat.fibre());
+    }
+
+    private static List<Mat> mats(Skin skin) {
+        List<Mat> mats = new ArrayList<>();
+        skin.schedule().plies().forEach(ply -> mats.add(ply.mat()));
+        for (Skin.Rule rule : skin.rules())
+            if (rule instanceof Skin.Rule.AddPlies add)
+                mats.add(add.mat());
+        return mats.stream().distinct().toList();
+    }
+
+    @Override public void measure(Spec spec, Measurements measurements, BooleanSupplier cancelled) {
+        Skin skin = spec.skin().orElseThrow();
+        if (makesSense(spec, skin, measurements))
+            measurements.find(ShapeMeasures.class).ifPresent(shape -> {
+                new ResinCure(skin, spec.shop().temperature()).report(measurements);
+                measurements.keep(new SkinMeasuring(spec, shape, measurements, cancelled).measure());
+            });
+    }
+
+    private static boolean makesSense(Spec spec, Skin skin, Measurements measurements) {
+        Resin resin = skin.schedule().resin();
+        Guard guard = new Guard(measurements).notNegative(skin.lap()).positive(skin.gel()).notNegative(skin.onFoam())
+                .positive(resin.pot()).above(spec.shop().persons(), 0);
+        resin.hardener().ifPresent(hardener -> guard.positive(hardener.density()));
+        boolean clear = ResinCure.readable(resin, measurements);
+        for (Mat mat : mats(skin)) {
+            guard.positive(mat.lay());
+            double width = MatFacts.rollWidth(mat).likely();
+            if (!(width > skin.lap().likely())) {
+                clear = false;
+                measurements.report(PlanFault.of(PlanFault.Kind.ROLL_TOO_NARROW, skin.lap().origin(), "mat " + mat.name(),
+                        "a roll no wider than its lap covers nothing", "state a smaller lap or a wider roll")
+                        .at(width, LENGTH).against(skin.lap().likely(), LENGTH));
+            }
+        }
+        if (skin.schedule().plies().isEmpty())
+            measurements.report(PlanFault.of(PlanFault.Kind.NO_PLY, skin.origin(), "schedule " + skin.schedule().name(),
+                    skin.schedule().name() + " lays no ply", "add a ply to the schedule"));
+        return clear && guard.clear();
+    }
+
+    @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
+        measurements.find(SkinMeasures.class).ifPresent(measured -> {
+            Skin skin = spec.skin().orElseThrow();
+            thickness(skin.schedule(), ledger);
+            Node area = ledger.quantity("skin.area", "Skin, moulded surface of the plug", AREA).measured(
+                    Places.measured(measured.area(), "Gauss quadrature over the plug's moulded patches, moulded ends added"));
+            ledger.quantity("skin.uncovered.area", "Moulded surface without any ply", AREA).measured(
+                    Places.measured(measured.uncovered(), "cells between the edges of all ply rules"));
+            ledger.quantity("skin.short.area", "Moulded surface with fewer plies than asked for", AREA).measured(
+                    Places.measured(measured.lacking(), "cells between the edges of all ply rules"));
+            new Laminating(spec, skin, ledger).write(measured, area);
+        });
+    }
+
+    private static void thickness(Schedule schedule, Ledger ledger) {
+        List<Node> plies = new ArrayList<>();
+        for (Schedule.Layer.Ply ply : schedule.plies())
+            plies.add(ledger.step("ply of " + ply.mat().name() + ", cured", LENGTH)
+                    .from("w / glass density + w (1 - glass share) / (cured resin density x glass share)",
+                            List.of(ledger.given(ply.mat().areal()), ledger.given(ply.mat().glass()),
+                                    ledger.given(ply.mat().fibre()), ledger.given(schedule.resin().cured())),
+                            v -> Laminate.curedThickness(v[0], v[1], new Laminate.Densities(v[2], v[3])))
+                    .source("rule of mixtures; ISO 12215-5 gives the same with 2.56 and 1.20 g/cm3"));
+        ledger.quantity("skin.thickness", "Skin, cured thickness", LENGTH).sum("sum over the plies laid everywhere", plies)
+                .source("laps are torn and sanded flush, so not counted");
+    }
+
+    @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
+        measurements.find(SkinMeasures.class).ifPresent(measured -> SkinPots.list(spec, measured, reckoning, lists));
+    }
+}

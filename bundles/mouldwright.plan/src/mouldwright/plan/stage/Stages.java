@@ -1,0 +1,20 @@
+package mouldwright.plan.stage;
+
+import java.util.List;
+
+/** The stages, in the order of the build. */
+public final class Stages {
+
+    private static final List<Stage> ALL = List.of(
+            new ShapeStage(),
+            new FrameStage(),
+            new FillStage(),
+            new SkinStage());
+
+    private Stages() { }
+
+    /** @return all stages, earlier ones first */
+    public static List<Stage> all() {
+        return ALL;
+    }
+}
