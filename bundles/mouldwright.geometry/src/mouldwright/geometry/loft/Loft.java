@@ -42,6 +42,11 @@ public final class Loft {
     /** Where the shaping stations stand, metres aft of the datum, increasing. */
     public List<Double> stations() { return stations; }
 
+    /** Stations inside the body at which it is creased, metres aft of the datum, increasing. */
+    public List<Double> creases() {
+        return segments.subList(1, segments.size()).stream().map(Segment::startX).toList();
+    }
+
     /** How many stretches the outline has at every x. */
     public int stretches() { return marks.size() - 1; }
 
@@ -101,6 +106,15 @@ public final class Loft {
         Segment segment = segment(span);
         int local = span - firstSpan(span);
         return segment.parameter(local, 1) - segment.parameter(local, 0);
+    }
+
+    /** The loft's own parameter at an x: the mean chord length from the forward end, or where sections wander, x itself. */
+    public double parameter(double x) {
+        double inside = Math.clamp(x, startX(), endX()), sum = 0;
+        int at = spanAt(inside, Side.AFT);
+        for (int span = 0; span < at; span++)
+            sum += parameterLength(span);
+        return sum + parameterLength(at) * shareInSpan(at, inside);
     }
 
     private Slice slice(int span, Segment segment, double v, double x, Side side) {

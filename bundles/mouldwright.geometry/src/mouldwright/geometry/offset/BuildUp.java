@@ -2,6 +2,7 @@ package mouldwright.geometry.offset;
 
 import java.util.List;
 import mouldwright.geometry.loft.Bare;
+import mouldwright.geometry.loft.GirthBand;
 
 /** What skin and surfacer add outside the foam: the sum of layers, nothing where the body is bare.
  *
@@ -17,6 +18,6 @@ public record BuildUp(List<Layer> layers, Bare bare) {
     /** One thickness in metres over everything that is not bare. */
     public static BuildUp uniform(double thickness, Bare bare) {
         return new BuildUp(List.of(new Layer(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY,
-                mouldwright.geometry.loft.GirthBand.WHOLE, thickness)), bare);
+                GirthBand.WHOLE, thickness)), bare);
     }
 }

@@ -41,6 +41,8 @@ public class Libraries {
 	 * @param name the library's name, as {@code stock.polyester}
 	 */
 	public Found find(Resource from, String name) {
+		if (from == null)
+			return new Found.Missing("no library " + name + ": this text is not in a file, so it has no project");
 		return cache.get("library " + name, from, () -> load(from, name));
 	}
 

@@ -1,5 +1,6 @@
 package mouldwright.language.parser;
 
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_DATE;
 import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_ID;
 import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_NUMBER;
 import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_STRING;
@@ -17,6 +18,8 @@ final class Candidates {
 	private static final List<String> CONNECTORS = List.of("at", "to", "by", "of", "from", "for", "and", "most", "least", "after", "within",
 			"above", "sections", "shrink", "out", "height", "girth", "pull", "piece", "ply", "coats", "on", "layer", "column", "side", "down",
 			"depth", "over", "rise", "now", "off", "grit", "per", "every", "lofted", "using", "(", ")", "=", ",", "add");
+
+	private static final List<List<String>> PAIRS = List.of(List.of("at", "most"), List.of("at", "least"), List.of("of", "ply"));
 
 	private final Tokens tokens;
 	private final Words words;
@@ -41,8 +44,22 @@ final class Candidates {
 				places.add(v);
 		});
 		places.forEach(this::respell);
+		unclosedTexts();
+		dates();
 		insertions();
 		removals();
+		return found;
+	}
+
+	/** Any word put in or taken instead, where no slip of one or two letters explains the mistake. */
+	List<Repair> anyWord() {
+		for (String keyword : words.all()) {
+			insert(at, words.type(keyword), 3.6);
+			if (at < tokens.size() && (tokens.type(at) == RULE_ID || words.isKeyword(tokens.type(at))) && words.type(keyword) != tokens.type(at)) {
+				String word = tokens.text(at);
+				found.add(new Repair(t -> t.retyped(at, words.type(keyword)), 3.5, "no `" + word + "` here; `" + keyword + "`?", at, at, keyword));
+			}
+		}
 		return found;
 	}
 
@@ -86,11 +103,40 @@ final class Candidates {
 		}
 	}
 
+	/** A text without its closing quote: it may end anywhere on its line. */
+	private void unclosedTexts() {
+		for (int v = Math.max(0, at - 1); v <= Math.min(at + 1, tokens.size() - 1); v++) {
+			if (!tokens.text(v).equals("\""))
+				continue;
+			int first = v;
+			for (int end = v; end < tokens.size() && tokens.line(end) == tokens.line(v); end++) {
+				int last = end;
+				found.add(new Repair(t -> t.joined(first, last, RULE_STRING), 2 - 0.001 * (last - first), "the closing quote is missing", first, last, ""));
+			}
+		}
+	}
+
+	/** A date not written as YYYY-MM-DD. */
+	private void dates() {
+		for (int v = Math.max(0, at - 2); v <= at && v + 4 < tokens.size(); v++) {
+			int first = v;
+			boolean date = true;
+			for (int i = 0; i < 5; i++)
+				date &= tokens.type(v + i) == (i % 2 == 0 ? RULE_NUMBER : words.type("-")) && (i == 0 || tokens.touches(v + i - 1, v + i));
+			if (date)
+				found.add(new Repair(t -> t.joined(first, first + 4, RULE_DATE), 1.5,
+						"a date is written as year-month-day with two digits for month and day, as 2027-03-09", first, first + 4, ""));
+		}
+	}
+
 	private void insertions() {
 		if (expected > 0)
 			insert(at, expected, 2);
-		insert(at, RULE_NUMBER, 3);
-		insert(at, RULE_ID, 3.2);
+		insert(at, RULE_NUMBER, 2.7);
+		insert(at, RULE_ID, 1.95);
+		for (List<String> pair : PAIRS)
+			found.add(new Repair(t -> t.inserted(at, words.type(pair.get(1)), pair.get(1)).inserted(at, words.type(pair.get(0)), pair.get(0)), 3,
+					"`" + String.join(" ", pair) + "` is missing " + before(at), Math.max(0, at - 1), Math.max(0, at - 1), ""));
 		insert(at, RULE_STRING, 3.2);
 		insert(at, words.type("{"), 2.8);
 		insert(at, words.type("}"), 2.8);
@@ -110,7 +156,7 @@ final class Candidates {
 			default -> spelling.isEmpty() ? "_" : spelling;
 		};
 		String next = v < tokens.size() ? "before `" + tokens.text(v) + "`" : "at the end of the file";
-		String before = v == 0 ? "at the start" : "after `" + tokens.text(v - 1) + "`";
+		String before = before(v);
 		String message = switch (type) {
 			case RULE_NUMBER -> "a number is missing " + before;
 			case RULE_ID -> "a name is missing " + before;
@@ -120,6 +166,10 @@ final class Candidates {
 		};
 		int mark = spelling.equals("}") ? Math.min(v, tokens.size() - 1) : Math.max(0, v - 1);
 		found.add(new Repair(t -> t.inserted(v, type, text), cost, message, mark, mark, ""));
+	}
+
+	private String before(int v) {
+		return v == 0 ? "at the start" : "after `" + tokens.text(v - 1) + "`";
 	}
 
 	private String opening(int v) {
@@ -136,8 +186,8 @@ final class Candidates {
 	private void removals() {
 		if (tokens.size() == 0)
 			return;
-		for (int v = Math.max(0, at - 1); v <= Math.min(at + 1, tokens.size() - 1); v++)
-			found.add(removal(v, v, 4 + distance(v)));
+		for (int v = Math.max(0, at - 2); v <= Math.min(at + 3, tokens.size() - 1); v++)
+			found.add(removal(v, v, (isMistakenUnit(v) ? 3.4 : 4) + distance(v)));
 		if (at >= tokens.size())
 			return;
 		int end = lastOfLine(at);
@@ -152,6 +202,11 @@ final class Candidates {
 			found.add(removal(at, last, 4.8 + 0.01 * (last - at)));
 	}
 
+	/** A word after a number on its line is more likely a unit misspelt than a property. */
+	private boolean isMistakenUnit(int v) {
+		return v > 0 && tokens.type(v) == RULE_ID && tokens.type(v - 1) == RULE_NUMBER && tokens.line(v) == tokens.line(v - 1);
+	}
+
 	private Repair removal(int from, int to, double cost) {
 		return new Repair(t -> t.without(from, to - from + 1), cost, stray(from, to), from, to, "");
 	}
@@ -164,10 +219,12 @@ final class Candidates {
 		if (from > 0 && tokens.type(from - 1) == RULE_NUMBER && tokens.type(from) == RULE_ID) {
 			String number = tokens.text(from - 1);
 			List<String> units = Units.suggest(word);
-			if (tokens.touches(from - 1, from) && units.isEmpty())
+			if (tokens.touches(from - 1, from) && (units.isEmpty() || word.length() == 1 && !units.get(0).equalsIgnoreCase(word)))
 				return "`" + number + word + "` is no number";
 			return "`" + word + "` is no unit" + (units.isEmpty() ? "" : "; `" + units.get(0) + "`?");
 		}
+		if (word.equals("/") && from < to && tokens.text(from + 1).equals("*"))
+			return "the comment is never closed";
 		if (from == to || tokens.type(from) == RULE_ID || words.isKeyword(tokens.type(from)))
 			return "no `" + word + "` here";
 		return "no `" + word + " ... " + tokens.text(to) + "` here";

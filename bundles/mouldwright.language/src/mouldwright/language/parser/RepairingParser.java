@@ -58,18 +58,14 @@ public final class RepairingParser extends PlugParser {
 		Window window = Window.around(all, mistake, words());
 		Tokens part = window.tokens();
 		int at = mistake < all.size() ? part.indexOfOffset(all.offset(mistake)) : part.size();
-		Candidates candidates = new Candidates(part, words(), at, failure.expected());
-		Repair best = null;
-		int furthest = all.offset(mistake);
-		for (Repair repair : candidates.all()) {
-			int reached = reach(ruleName, window, repair);
-			if (reached > furthest || reached == furthest && best != null && repair.cost() < best.cost()) {
-				furthest = reached;
-				best = repair;
-			}
-		}
-		if (best == null)
-			best = part.size() == 0 ? new Repair(t -> t, 0, "nothing can be read here", 0, 0, "") : candidates.leaveOutLine();
+		Choice choice = new Choice(all.offset(mistake));
+		for (Repair repair : new Candidates(part, words(), at, failure.expected()).all())
+			choice.offer(repair, reach(ruleName, window, repair));
+		if (choice.isPoor())
+			for (Repair repair : new Candidates(part, words(), at, failure.expected()).anyWord())
+				choice.offer(repair, reach(ruleName, window, repair));
+		Repair best = choice.best().orElseGet(() -> part.size() == 0 ? new Repair(t -> t, 0, "nothing can be read here", 0, 0, "")
+				: new Candidates(part, words(), at, 0).leaveOutLine());
 		return new Mended(carryOver(all, part, best), said(part, best));
 	}
 

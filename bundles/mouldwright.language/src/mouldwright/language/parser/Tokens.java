@@ -161,6 +161,16 @@ final class Tokens {
 		return new Tokens(result);
 	}
 
+	/** The same run with some neighbours taken for one token. */
+	Tokens joined(int first, int last, int type) {
+		List<CommonToken> result = new ArrayList<>(all.subList(0, visible[first]));
+		CommonToken whole = copy(get(first), type);
+		whole.setStopIndex(get(last).getStopIndex());
+		result.add(whole);
+		result.addAll(all.subList(visible[last] + 1, all.size()));
+		return new Tokens(result);
+	}
+
 	private static CommonToken copy(CommonToken token, int type) {
 		CommonToken copy = new CommonToken(token.getInputStream(), type, token.getChannel(), token.getStartIndex(), token.getStopIndex());
 		copy.setLine(token.getLine());

@@ -32,6 +32,11 @@ final class Words {
 		return types.get(spelling);
 	}
 
+	/** All keywords spelt in letters. */
+	java.util.List<String> all() {
+		return types.keySet().stream().filter(word -> Character.isLetter(word.charAt(0))).toList();
+	}
+
 	/** Whether a token type is a keyword spelt in letters. */
 	boolean isKeyword(int type) {
 		String spelling = spellings.get(type);

@@ -99,6 +99,26 @@ public final class Defaults {
         return assumed("sanded share", Dimension.RATIO, 1.0 / 3, "about a third of a surfacer is sanded off again; common practice");
     }
 
+    /** Share of glass in a ply of mat. */
+    public static Given glassShare() {
+        return assumed("glass share", Dimension.RATIO, 1 / 3.5, "2.5 of resin to 1 of chopped strand mat by mass, as five published guides have it");
+    }
+
+    /** Width of a sheet, m. */
+    public static Given sheetWidth() {
+        return assumed("sheet width", Dimension.LENGTH, 1.220, "plywood is commonly sold 1220 mm by 2440 mm");
+    }
+
+    /** Length of a sheet, m. */
+    public static Given sheetLength() {
+        return assumed("sheet length", Dimension.LENGTH, 2.440, "plywood is commonly sold 1220 mm by 2440 mm");
+    }
+
+    /** Density of plywood, kg/m3. */
+    public static Given sheetDensity() {
+        return assumed("sheet density", Dimension.DENSITY, 680, "birch plywood data sheet, 660 to 710 kg/m3");
+    }
+
     /** Density of E-glass, kg/m3. */
     public static Given glassDensity() {
         return assumed("glass density", Dimension.DENSITY, 2560, "E-glass, as ISO 12215-5 takes it");

@@ -11,7 +11,7 @@ import org.antlr.runtime.Token;
 import org.antlr.runtime.TokenSource;
 
 /**
- * Tells units from words, which the lexer cannot: a word after a number, a closing parenthesis or {@code per} is a unit where
+ * Tells units from words, which the lexer cannot: a word after a number or a closing parenthesis is a unit where
  * it spells one ({@code in}, {@code h}, {@code g/m2}, {@code %}), and stays a name or keyword anywhere else. So no unit is a
  * keyword, and a misspelt property after a number is not taken for its unit. Inside parentheses a comma separates the
  * amounts of {@code min} and {@code max}; outside it is a decimal comma.
@@ -22,7 +22,6 @@ public final class PlugTokenSource implements TokenSource {
 	private static final int CLOSE = typeOf(")");
 	private static final int OPEN = typeOf("(");
 	private static final int OVER = typeOf("/");
-	private static final int PER = typeOf("per");
 
 	private final TokenSource lexer;
 	private List<CommonToken> tokens;
@@ -56,8 +55,32 @@ public final class PlugTokenSource implements TokenSource {
 	List<CommonToken> read() {
 		List<CommonToken> spelt = new ArrayList<>();
 		for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken())
-			spelt.add((CommonToken) token);
+			addSpelt((CommonToken) token, spelt);
 		return retype(spelt);
+	}
+
+	/** A text or comment that is never closed, or half a date, comes as one token; its beginning is taken alone and the rest read as words. */
+	private static void addSpelt(CommonToken token, List<CommonToken> spelt) {
+		if (token.getType() != Token.INVALID_TOKEN_TYPE) {
+			spelt.add(token);
+			return;
+		}
+		int start = token.getStartIndex();
+		String text = token.getText();
+		int first = 1;
+		while (Character.isDigit(text.charAt(0)) && first < text.length() && Character.isDigit(text.charAt(first)))
+			first++;
+		int type = Character.isDigit(text.charAt(0)) ? InternalPlugParser.RULE_NUMBER : InternalPlugParser.RULE_ANY_OTHER;
+		spelt.add(part(token, type, start, start + first - 1));
+		if (first == text.length())
+			return;
+		InternalPlugLexer rest = new InternalPlugLexer(new ANTLRStringStream(text.substring(first)));
+		for (Token inner = rest.nextToken(); inner.getType() != Token.EOF; inner = rest.nextToken()) {
+			CommonToken word = (CommonToken) inner;
+			CommonToken moved = part(token, word.getType(), start + first + word.getStartIndex(), start + first + word.getStopIndex());
+			moved.setLine(token.getLine() + word.getLine() - 1);
+			addSpelt(moved, spelt);
+		}
 	}
 
 	private static List<CommonToken> retype(List<CommonToken> spelt) {
@@ -99,7 +122,7 @@ public final class PlugTokenSource implements TokenSource {
 	}
 
 	private static boolean mayBeUnit(int before) {
-		return before == InternalPlugParser.RULE_NUMBER || before == CLOSE || before == PER;
+		return before == InternalPlugParser.RULE_NUMBER || before == CLOSE;
 	}
 
 	/** Whether a token is a name, a keyword spelt like a name, or a percent sign. */

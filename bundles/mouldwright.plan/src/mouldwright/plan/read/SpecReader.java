@@ -1,0 +1,103 @@
+package mouldwright.plan.read;
+
+import static mouldwright.units.Dimension.RATIO;
+import static mouldwright.units.Dimension.TEMPERATURE;
+import static mouldwright.units.Dimension.TIME;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import mouldwright.model.Plug;
+import mouldwright.model.PlugPackage.Literals;
+import mouldwright.plan.spec.Acceptance;
+import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Rates;
+import mouldwright.plan.spec.Schedule;
+import mouldwright.plan.spec.Spec;
+import mouldwright.plan.spec.Survey;
+import mouldwright.plan.spec.Workshop;
+import mouldwright.units.Dimension;
+import mouldwright.units.Unit;
+import mouldwright.units.Units;
+
+/** Reads a plug of the model into a spec. */
+public final class SpecReader {
+
+    private static final Unit MILLIMETRE = Units.find("mm").orElseThrow();
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    private final TextPlaces places;
+
+    /** @param places where parts of the model stand in the text */
+    public SpecReader(TextPlaces places) {
+        this.places = places;
+    }
+
+    /** Reads a plug.
+     *  @param m       the plug
+     *  @param surveys of it, in the order of the text
+     *  @return the spec, or why there is none; never an exception, whatever the model */
+    public Reading read(Plug m, List<mouldwright.model.Survey> surveys) {
+        Problems problems = new Problems();
+        FigureReader figures = new FigureReader(new Formulas(bareUnit(m, problems), problems), places, problems);
+        MaterialReader materials = new MaterialReader(figures);
+        LaminateReader laminates = new LaminateReader(figures, materials);
+        BodyReader bodies = new BodyReader(figures);
+        BlockReader blocks = new BlockReader(figures, materials, laminates, bodies);
+        SurveyReader surveyed = new SurveyReader(figures, bodies);
+        List<Survey> read = new ArrayList<>();
+        surveys.forEach(survey -> surveyed.survey(survey).ifPresent(read::add));
+        Optional<Schedule> part = m.getPart() == null ? Optional.empty() : laminates.schedule(m.getPart(), m, Literals.PLUG__PART);
+        Spec spec = new Spec(m.getName() == null ? "" : m.getName(), Optional.ofNullable(m.getLabel()), workshop(m, figures, materials),
+                bodies.body(m), part, blocks.frame(m.getFrame()), blocks.fill(m.getFill()), blocks.carve(m.getCarve()),
+                blocks.skin(m.getSkin()), blocks.finish(m.getFinish()), blocks.mould(m.getMould()), accepted(m, figures), read,
+                figures.origin(m));
+        return new Reading(problems.blocking() ? Optional.empty() : Optional.of(spec), problems.all());
+    }
+
+    /** The plug's unit of length; millimetres where none is stated. */
+    private static Unit bareUnit(Plug m, Problems problems) {
+        if (m.getUnits() == null)
+            return MILLIMETRE;
+        Optional<Unit> unit = Units.find(m.getUnits()).filter(found -> found.dimension().equals(Dimension.LENGTH));
+        if (unit.isEmpty())
+            problems.add(ReadProblem.Kind.UNIT_UNKNOWN, m, Literals.PLUG__UNITS, m.getUnits() + " is no unit of length; mm?");
+        return unit.orElse(MILLIMETRE);
+    }
+
+    private static Workshop workshop(Plug m, FigureReader figures, MaterialReader materials) {
+        Optional<Rates> rates = m.getRates() != null && figures.resolved(m.getRates(), m, Literals.PLUG__RATES)
+                ? Optional.of(materials.rates(m.getRates())) : Optional.empty();
+        var crew = figures.whole(m.getCrew(), m, Literals.PLUG__CREW);
+        Given persons = crew.isPresent()
+                ? Given.of("crew", RATIO, crew.getAsInt(), figures.origin(m, Literals.PLUG__CREW)) : Defaults.persons();
+        return new Workshop(figures.given("shop temperature", TEMPERATURE, m.getShop()).orElseGet(Defaults::shopTemperature),
+                persons, wage(m, figures), figures.given("working day", TIME, m.getDay()).orElseGet(Defaults::day),
+                figures.date(m.getStart(), m, Literals.PLUG__START), rates, m.getCurrency() == null ? "" : m.getCurrency());
+    }
+
+    /** Money per person and hour, whatever unit of time the spec names. */
+    private static Optional<Given> wage(Plug m, FigureReader figures) {
+        if (m.getWage() == null)
+            return Optional.empty();
+        Optional<Unit> per = m.getWagePer() == null ? Units.find("h") : Units.find(m.getWagePer());
+        if (per.isEmpty() || !per.get().dimension().equals(Dimension.TIME)) {
+            figures.report(ReadProblem.Kind.DIMENSION, m, Literals.PLUG__WAGE_PER, "a wage is per hour, or per another time");
+            return Optional.empty();
+        }
+        double hours = per.get().toSi(1) / SECONDS_PER_HOUR;
+        return figures.si(RATIO, m.getWage())
+                .map(money -> Given.of("wage per hour", RATIO, money / hours, figures.origin(m, Literals.PLUG__WAGE)));
+    }
+
+    private static List<Acceptance> accepted(Plug m, FigureReader figures) {
+        List<Acceptance> all = new ArrayList<>();
+        m.getAccepts().forEach(accept -> {
+            if (accept.getCode() != null)
+                all.add(new Acceptance(accept.getCode(), accept.getReason() == null ? "" : accept.getReason(),
+                        figures.date(accept.getUntil(), accept, Literals.ACCEPT__UNTIL), figures.origin(accept)));
+        });
+        return all;
+    }
+}
