@@ -29,12 +29,15 @@ final class Figure {
     Figure(Display display, double largest, Dimension dimension) {
         boolean count = dimension.equals(Dimension.RATIO);
         this.dimension = dimension;
-        this.unit = count ? Optional.empty() : display.unitFor(largest, dimension);
+        this.unit = count ? Optional.empty() : display.unitFor(largest == 0 ? 1 : largest, dimension);
         this.decimals = count ? 0 : decimals(unit.map(u -> Math.abs(u.fromSi(largest))).orElse(Math.abs(largest)));
     }
 
     private static int decimals(double size) {
-        int whole = size == 0 ? 1 : (int) Math.floor(Math.log10(size)) + 1;
+        if (size == 0) {
+            return 0;
+        }
+        int whole = (int) Math.floor(Math.log10(size)) + 1;
         return Math.clamp(FIGURES - whole, 0, DECIMALS_AT_MOST);
     }
 

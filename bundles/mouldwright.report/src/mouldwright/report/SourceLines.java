@@ -3,19 +3,26 @@ package mouldwright.report;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 
-/** Lines of the texts that were read, found without cutting a text into lines more than once. */
-final class SourceLines {
+/**
+ * Lines of the texts that were read, found without cutting a text into lines more than once. A line ends with a line feed, a carriage
+ * return, or both. Not for use by several threads at once.
+ */
+public final class SourceLines {
 
     private final Map<Path, String> texts;
     private final Map<Path, int[]> starts = new HashMap<>();
 
-    SourceLines(Map<Path, String> texts) {
+    /** Lines of some texts.
+     *  @param texts by absolute path */
+    public SourceLines(Map<Path, String> texts) {
         this.texts = texts;
     }
 
-    /** A line without its end; empty where the file or the line is not there. */
-    String line(Path file, int number) {
+    /** A line without its end; empty where the file or the line is not there.
+     *  @param number counted from 1 */
+    public String line(Path file, int number) {
         String text = texts.get(file);
         if (text == null) {
             return "";
@@ -33,15 +40,14 @@ final class SourceLines {
     }
 
     private static int[] starts(String text) {
-        int count = 1;
-        for (int i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) {
-            count++;
+        IntStream.Builder begin = IntStream.builder().add(0);
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean lonelyReturn = c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n');
+            if (c == '\n' || lonelyReturn) {
+                begin.add(i + 1);
+            }
         }
-        int[] begin = new int[count];
-        int at = 0;
-        for (int i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) {
-            begin[++at] = i + 1;
-        }
-        return begin;
+        return begin.build().toArray();
     }
 }

@@ -116,7 +116,7 @@ public final class TextReport {
         heading("findings", out);
         FindingsText text = new FindingsText(names, Map.of(), Ink.NONE);
         estimate.findings().forEach(finding -> Paragraph.print("  ", "      ", text.headline(finding), out));
-        out.append("  ").append(FindingsText.summary(estimate.findings())).append('\n');
+        out.append("  ").append(estimate.findings().isEmpty() ? "none" : FindingsText.summary(estimate.findings())).append('\n');
     }
 
     static void heading(String words, StringBuilder out) {
