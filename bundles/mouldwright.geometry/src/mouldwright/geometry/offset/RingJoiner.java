@@ -2,6 +2,7 @@ package mouldwright.geometry.offset;
 
 import java.util.ArrayList;
 import java.util.List;
+import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.geometry.plane.Region;
 
 /** Joins moved runs to a ring: convex corners mitre, re-entrant ones moved inward are joined by an arc round the corner, and
@@ -13,6 +14,8 @@ final class RingJoiner {
     private static final double SHARPEST = Math.toRadians(150);
     /** A mitre reaches no further from its corner than this many offsets. */
     private static final double LONGEST = 8;
+    /** Share of an offset a place may be short of it by rounding and by chords. */
+    private static final double SHORT = 1e-3;
     private static final double ARC_STEP = Math.toRadians(5);
     /** Pieces below this share of the largest come from rounding, not from the shape. */
     private static final double CRUMB = 1e-6;
@@ -29,7 +32,13 @@ final class RingJoiner {
         }
         double[] y = joiner.ring.stream().mapToDouble(p -> p[0]).toArray();
         double[] z = joiner.ring.stream().mapToDouble(p -> p[1]).toArray();
-        return Region.wound(y, z).withoutCrumbs(CRUMB);
+        return Region.wound(y, z, p -> clear(runs, p)).withoutCrumbs(CRUMB);
+    }
+
+    /** Whether a place lies as far inside the outline as each run is moved in. What is narrower than the skin on both sides can
+     *  turn over twice and come out the right way round; only its distance gives it away. */
+    private static boolean clear(List<Run> runs, PlanePoint place) {
+        return runs.stream().allMatch(run -> run.clears(place, SHORT));
     }
 
     private void add(double y, double z) {

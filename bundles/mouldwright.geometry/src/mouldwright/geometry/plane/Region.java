@@ -3,6 +3,7 @@ package mouldwright.geometry.plane;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -28,14 +29,20 @@ public final class Region {
 
     /** What an outline encloses; where the outline crosses itself, what it runs round counter-clockwise. */
     public static Region of(Outline outline) {
-        return WoundRegion.of(outline.ys(), outline.zs());
+        return WoundRegion.of(outline.ys(), outline.zs(), p -> true);
     }
 
     /** What a closed ring, which may cross itself, runs round more often counter-clockwise than clockwise.
      *  @param y half-breadths of its corners, metres
      *  @param z heights of its corners, metres */
     public static Region wound(double[] y, double[] z) {
-        return WoundRegion.of(y, z);
+        return WoundRegion.of(y, z, p -> true);
+    }
+
+    /** The same, but only those faces of it whose inside is wanted.
+     *  @param wanted asked of one place inside each face */
+    public static Region wound(double[] y, double[] z, Predicate<PlanePoint> wanted) {
+        return WoundRegion.of(y, z, wanted);
     }
 
     static Region of(Geometry geometry) {
