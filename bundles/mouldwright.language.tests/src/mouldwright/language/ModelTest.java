@@ -7,11 +7,9 @@ import mouldwright.model.PlugPackage;
 import mouldwright.plan.read.Expected;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EClassifier;
-import org.eclipse.emf.ecore.EModelElement;
-import org.eclipse.emf.ecore.ENamedElement;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.xtext.documentation.IEObjectDocumentationProvider;
 import org.junit.jupiter.api.Test;
 
 /** The model of a spec says what its parts are and what its amounts measure. */
@@ -19,15 +17,20 @@ class ModelTest {
 
 	@Test
 	void everyPartAndPropertyIsDocumented() {
+		IEObjectDocumentationProvider documentation = Specs.INJECTOR.getInstance(IEObjectDocumentationProvider.class);
 		for (EClassifier part : PlugPackage.eINSTANCE.getEClassifiers()) {
-			assertDocumented(part);
+			assertThat(documentation.getDocumentation(part)).as(part.getName()).isNotBlank().endsWith(".");
 			if (part instanceof EClass type)
-				type.getEStructuralFeatures().forEach(ModelTest::assertDocumented);
+				for (EStructuralFeature feature : type.getEStructuralFeatures())
+					assertThat(documentation.getDocumentation(feature)).as(type.getName() + "." + feature.getName()).isNotBlank().endsWith(".");
 		}
 	}
 
-	private static void assertDocumented(ENamedElement element) {
-		assertThat(EcoreUtil.getDocumentation((EModelElement) element)).as(element.getName()).isNotBlank().endsWith(".");
+	@Test
+	void whatIsDeclaredIsDocumentedByItsOwnCommentAndByItsKind() {
+		IEObjectDocumentationProvider documentation = Specs.INJECTOR.getInstance(IEObjectDocumentationProvider.class);
+		var document = Specs.document(Specs.parse("/** Ours, from the blue drum. */\nresin Blue { }"));
+		assertThat(documentation.getDocumentation(document.getDeclarations().get(0))).startsWith("Ours, from the blue drum.").contains("A laminating resin.");
 	}
 
 	@Test

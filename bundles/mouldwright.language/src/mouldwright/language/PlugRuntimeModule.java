@@ -10,6 +10,7 @@ import mouldwright.language.validation.PlugValidator;
 import mouldwright.language.validation.SpecResourceValidator;
 import mouldwright.language.validation.SpecValidator;
 import org.eclipse.xtext.conversion.IValueConverterService;
+import org.eclipse.xtext.documentation.IEObjectDocumentationProvider;
 import org.eclipse.xtext.formatting2.IFormatter2;
 import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.IParser;
@@ -61,6 +62,11 @@ public class PlugRuntimeModule extends AbstractPlugRuntimeModule {
 	/** The one layout of a spec. */
 	public Class<? extends IFormatter2> bindIFormatter2() {
 		return SpecFormatter.class;
+	}
+
+	/** Hovers say what a declaration is. */
+	public Class<? extends IEObjectDocumentationProvider> bindIEObjectDocumentationProvider() {
+		return PlugDocumentation.class;
 	}
 
 	/** A name that is not found is told with the nearest one. */

@@ -4,6 +4,8 @@ import java.util.OptionalDouble;
 import mouldwright.plan.ledger.Figures;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Origin;
+import mouldwright.units.Dimension;
+import mouldwright.units.Display;
 
 /** A default the plan rests on because the spec is silent.
  *  @param name    what was assumed
@@ -19,7 +21,8 @@ public record Assumption(String name, OptionalDouble value, String unit, String 
     public static Assumption of(Given given) {
         if (!(given.origin() instanceof Origin.Assumed assumed))
             throw new IllegalArgumentException(given.name() + " was stated");
-        String words = Figures.words(given.likely(), given.dimension());
+        boolean count = !given.ranged() && given.dimension().equals(Dimension.RATIO) && given.likely() == Math.rint(given.likely());
+        String words = count ? Display.number(given.likely()) : Figures.words(given.likely(), given.dimension());
         if (given.ranged())
             words += " (" + Figures.words(given.low(), given.dimension()) + " to "
                     + Figures.words(given.high(), given.dimension()) + ")";

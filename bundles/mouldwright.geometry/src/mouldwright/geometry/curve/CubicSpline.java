@@ -64,10 +64,10 @@ public final class CubicSpline {
     public double knot(int i) { return knots[i]; }
 
     /** Value of a column at a knot. */
-    public double value(int knot, int column) { return values[knot][column]; }
+    public double knotValue(int knot, int column) { return values[knot][column]; }
 
     /** Slope of a column at a knot. */
-    public double slope(int knot, int column) { return slopes[knot][column]; }
+    public double knotSlope(int knot, int column) { return slopes[knot][column]; }
 
     /** The span a parameter lies in, 0 to size - 2; outside, the nearest. */
     public int span(double t) {

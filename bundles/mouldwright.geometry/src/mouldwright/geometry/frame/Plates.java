@@ -21,6 +21,8 @@ public final class Plates {
     /** How far chords may leave the outline where bevels are sought, as a share of the half girth. */
     private static final double CHORD = 1e-4;
     private static final int TABLE_PARTS = 4;
+    /** Pieces below this share of the largest come from rounding, not from the shape. */
+    private static final double CRUMB = 1e-4;
 
     private Plates() { }
 
@@ -35,7 +37,7 @@ public final class Plates {
         Region station = FoamLine.at(loft, x, inside, order.buildUp());
         Region other = FoamLine.at(loft, otherX, opposite, order.buildUp());
         Region cut = order.edges() == EdgeForm.SQUARE ? station.intersection(other) : station.union(other);
-        cut = cut.withoutCrumbs(1e-6);
+        cut = cut.withoutCrumbs(CRUMB);
         if (station.isEmpty() || other.isEmpty() || cut.isEmpty())
             return new PlateResult.Vanished(x);
         for (Region region : List.of(station, other, cut))

@@ -42,8 +42,8 @@ final class Segment {
             values[i][0] = xs[i];
         EndCondition free = EndCondition.NOT_A_KNOT;
         CubicSpline x = CubicSpline.through(knots, values, free, free);
-        boolean startBlunt = startPinched && x.slope(0, 0) < BLUNT;
-        boolean endBlunt = endPinched && x.slope(xs.length - 1, 0) < BLUNT;
+        boolean startBlunt = startPinched && x.knotSlope(0, 0) < BLUNT;
+        boolean endBlunt = endPinched && x.knotSlope(xs.length - 1, 0) < BLUNT;
         return startBlunt || endBlunt
                 ? CubicSpline.through(knots, values, startBlunt ? EndCondition.LEVEL : free, endBlunt ? EndCondition.LEVEL : free)
                 : x;
@@ -82,11 +82,11 @@ final class Segment {
 
     int spans() { return x.size() - 1; }
 
-    double stationX(int knot) { return x.value(knot, 0); }
+    double stationX(int knot) { return x.knotValue(knot, 0); }
 
-    double startX() { return x.value(0, 0); }
+    double startX() { return x.knotValue(0, 0); }
 
-    double endX() { return x.value(x.size() - 1, 0); }
+    double endX() { return x.knotValue(x.size() - 1, 0); }
 
     CubicSpline columns() { return columns; }
 
@@ -108,14 +108,14 @@ final class Segment {
     /** The span an x lies in. */
     int spanAt(double at, boolean forward) {
         int span = 0;
-        while (span + 1 < spans() && (forward ? at > x.value(span + 1, 0) : at >= x.value(span + 1, 0)))
+        while (span + 1 < spans() && (forward ? at > x.knotValue(span + 1, 0) : at >= x.knotValue(span + 1, 0)))
             span++;
         return span;
     }
 
     /** Share of a span's parameter at an x inside it. */
     double share(int span, double at) {
-        double low = 0, high = 1, from = x.value(span, 0), to = x.value(span + 1, 0);
+        double low = 0, high = 1, from = x.knotValue(span, 0), to = x.knotValue(span + 1, 0);
         if (at <= from)
             return 0;
         if (at >= to)

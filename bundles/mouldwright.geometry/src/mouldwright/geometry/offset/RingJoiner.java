@@ -2,10 +2,12 @@ package mouldwright.geometry.offset;
 
 import java.util.ArrayList;
 import java.util.List;
+import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.geometry.plane.Region;
 
 /** Joins moved runs to a ring: convex corners mitre, re-entrant ones moved inward are joined by an arc round the corner, and
- *  what crosses is cut away. */
+ *  what crosses is cut away. What is moved nowhere inward cannot fall apart, and
+ *  what is moved inward has no holes, since skin reaches in from the outline. */
 final class RingJoiner {
     /** Turns below half a degree are joined straight. */
     private static final double NO_TURN = Math.toRadians(0.5);
@@ -13,9 +15,11 @@ final class RingJoiner {
     private static final double SHARPEST = Math.toRadians(150);
     /** A mitre reaches no further from its corner than this many offsets. */
     private static final double LONGEST = 8;
+    /** Share of an offset a place may be short of it by rounding and by chords. */
+    private static final double SHORT = 1e-3;
     private static final double ARC_STEP = Math.toRadians(5);
-    /** Pieces below this share of the largest come from rounding, not from the shape. */
-    private static final double CRUMB = 1e-6;
+    /** Pieces and holes below this share of the largest come from rounding, not from the shape. */
+    private static final double CRUMB = 1e-4;
 
     private final List<double[]> ring = new ArrayList<>();
 
@@ -29,7 +33,14 @@ final class RingJoiner {
         }
         double[] y = joiner.ring.stream().mapToDouble(p -> p[0]).toArray();
         double[] z = joiner.ring.stream().mapToDouble(p -> p[1]).toArray();
-        return Region.wound(y, z).withoutCrumbs(CRUMB);
+        Region joined = Region.wound(y, z, p -> clear(runs, p)).withoutCrumbs(CRUMB);
+        return runs.stream().allMatch(Run::staysOut) ? joined.largest() : joined.withoutHoles();
+    }
+
+    /** Whether a place lies as far inside the outline as each run is moved in. What is narrower than the skin on both sides can
+     *  turn over twice and come out the right way round; only its distance gives it away. */
+    private static boolean clear(List<Run> runs, PlanePoint place) {
+        return runs.stream().allMatch(run -> run.clears(place, SHORT));
     }
 
     private void add(double y, double z) {

@@ -1,5 +1,7 @@
 package mouldwright.geometry.offset;
 
+import mouldwright.geometry.plane.PlanePoint;
+
 /** A part of an outline without corners, with the line it is moved to.
  *
  *  @param y  @param z   the outline, metres
@@ -28,6 +30,34 @@ record Run(double[] y, double[] z, double[] ty, double[] tz, double[] my, double
         double moved = z - t * out;                             // outward of a piece running to starboard is down
         return new Run(new double[] { fromY, toY }, new double[] { z, z }, new double[] { t, t }, new double[2],
                 new double[] { fromY, toY }, new double[] { moved, moved }, out, out);
+    }
+
+    /** Whether a place keeps the distance to this run by which the run is moved inward, but for a share of it. */
+    boolean clears(PlanePoint place, double share) {
+        for (int i = 0; i < last(); i++) {
+            double inward = Math.min(inward(i), inward(i + 1)) * (1 - share);
+            if (inward > 0 && distance(i, place) < inward)
+                return false;
+        }
+        return true;
+    }
+
+    /** Whether no place of it is moved inward. */
+    boolean staysOut() {
+        for (int i = 0; i < y.length; i++)
+            if (inward(i) > 0)
+                return false;
+        return true;
+    }
+
+    private double inward(int i) {
+        return (mz[i] - z[i]) * ty[i] - (my[i] - y[i]) * tz[i];
+    }
+
+    private double distance(int i, PlanePoint p) {
+        double dy = y[i + 1] - y[i], dz = z[i + 1] - z[i], square = dy * dy + dz * dz;
+        double w = square == 0 ? 0 : Math.clamp(((p.y() - y[i]) * dy + (p.z() - z[i]) * dz) / square, 0.0, 1.0);
+        return Math.hypot(y[i] + w * dy - p.y(), z[i] + w * dz - p.z());
     }
 
     int last() { return y.length - 1; }

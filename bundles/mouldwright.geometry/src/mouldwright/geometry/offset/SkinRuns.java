@@ -11,7 +11,7 @@ import mouldwright.geometry.section.SectionKind;
 
 /** The outline of a section as runs moved in by the build-up and further in or out. In the section plane the build-up measures
  *  t / sqrt(1 - n_x^2), exact on a cone. Where the surface is steeper than 60 degrees to the centreline the offset surface
- *  itself is cut instead: the places of neighbouring sections whose offset comes to lie in the plane. */
+ *  itself is cut instead: the places of neighbouring sections whose offset comes to lie in the plane, by how far they lie inward. */
 final class SkinRuns {
     private static final double STEEP = Math.sin(Math.toRadians(60));
     /** How far chords may leave the outline, as a share of the half girth. */
@@ -78,24 +78,24 @@ final class SkinRuns {
             ty[i] = length == 0 ? 0 : p.yu() / length;
             tz[i] = length == 0 ? 0 : p.zu() / length;
             double inPlane = Math.sqrt(Math.max(0, 1 - p.nx() * p.nx()));
-            boolean steep = thickness > 0 && Math.abs(p.nx()) > STEEP;
-            double out = further - (steep ? 0 : thickness / inPlane);
-            double[] from = steep ? offsetInPlane(range.stretch(), us[i], thickness) : new double[] { p.y(), p.z() };
-            my[i] = from[0] + out * tz[i];
-            mz[i] = from[1] - out * ty[i];
-            double whole = (my[i] - y[i]) * tz[i] - (mz[i] - z[i]) * ty[i];
-            firstOut = i == 0 ? whole : firstOut;
-            lastOut = whole;
+            double in = thickness == 0 ? 0
+                    : Math.abs(p.nx()) > STEEP ? inPlane(range.stretch(), us[i], p, thickness) : thickness / inPlane;
+            double out = further - in;
+            my[i] = p.y() + out * tz[i];
+            mz[i] = p.z() - out * ty[i];
+            firstOut = i == 0 ? out : firstOut;
+            lastOut = out;
         }
         return new Run(y, z, ty, tz, my, mz, firstOut, lastOut);
     }
 
-    /** Where the offset surface meets the plane at one share: x - t n_x(x) = x of the plane, by bisection between a thickness
-     *  forward and a thickness aft, as far as the body reaches. */
-    private double[] offsetInPlane(int stretch, double u, double thickness) {
+    /** How far inward the offset surface cuts the plane at one share: the place of a neighbouring section whose offset lies in
+     *  the plane, x - t n_x(x) = x of the plane, found by bisection between a thickness forward and a thickness aft as far as
+     *  the body reaches. What it is shifted along the outline is left out, so that runs neither fold nor leave gaps. */
+    private double inPlane(int stretch, double u, SurfacePoint here, double thickness) {
         Loft loft = slice.loft();
         double low = Math.max(loft.startX(), slice.x() - thickness), high = Math.min(loft.endX(), slice.x() + thickness);
-        SurfacePoint at = slice.point(stretch, u);
+        SurfacePoint at = here;
         for (int round = 0; round < 40; round++) {
             double x = 0.5 * (low + high);
             at = loft.at(x).point(stretch, u);
@@ -104,6 +104,8 @@ final class SkinRuns {
             else
                 high = x;
         }
-        return new double[] { at.y() - thickness * at.ny(), at.z() - thickness * at.nz() };
+        double length = Math.hypot(here.yu(), here.zu());
+        double dy = here.y() - (at.y() - thickness * at.ny()), dz = here.z() - (at.z() - thickness * at.nz());
+        return length == 0 ? 0 : (dy * here.zu() - dz * here.yu()) / length;
     }
 }

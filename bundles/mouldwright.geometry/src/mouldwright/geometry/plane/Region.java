@@ -3,6 +3,7 @@ package mouldwright.geometry.plane;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -28,14 +29,20 @@ public final class Region {
 
     /** What an outline encloses; where the outline crosses itself, what it runs round counter-clockwise. */
     public static Region of(Outline outline) {
-        return WoundRegion.of(outline.ys(), outline.zs());
+        return WoundRegion.of(outline.ys(), outline.zs(), p -> true);
     }
 
     /** What a closed ring, which may cross itself, runs round more often counter-clockwise than clockwise.
      *  @param y half-breadths of its corners, metres
      *  @param z heights of its corners, metres */
     public static Region wound(double[] y, double[] z) {
-        return WoundRegion.of(y, z);
+        return WoundRegion.of(y, z, p -> true);
+    }
+
+    /** The same, but only those faces of it whose inside is wanted.
+     *  @param wanted asked of one place inside each face */
+    public static Region wound(double[] y, double[] z, Predicate<PlanePoint> wanted) {
+        return WoundRegion.of(y, z, wanted);
     }
 
     static Region of(Geometry geometry) {
@@ -97,9 +104,31 @@ public final class Region {
         return new PlanePoint(c.x, c.y);
     }
 
-    /** Pieces smaller than a share of the largest one left out: the crumbs of rounding. */
+    /** Pieces and holes smaller than a share of the largest piece left out: the crumbs of rounding. */
     public Region withoutCrumbs(double share) {
-        return new Region(polygons.stream().filter(p -> p.getArea() >= share * polygons.getFirst().getArea()).toList());
+        if (isEmpty())
+            return this;
+        double least = share * polygons.getFirst().getArea();
+        return new Region(polygons.stream().filter(p -> p.getArea() >= least).map(p -> filled(p, least)).toList());
+    }
+
+    private static Polygon filled(Polygon polygon, double least) {
+        List<LinearRing> holes = new ArrayList<>();
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++)
+            if (FACTORY.createPolygon(polygon.getInteriorRingN(i)).getArea() >= least)
+                holes.add(polygon.getInteriorRingN(i));
+        return holes.size() == polygon.getNumInteriorRing() ? polygon
+                : FACTORY.createPolygon(polygon.getExteriorRing(), holes.toArray(LinearRing[]::new));
+    }
+
+    /** The same pieces with their holes filled. */
+    public Region withoutHoles() {
+        return new Region(polygons.stream().map(p -> filled(p, Double.POSITIVE_INFINITY)).toList());
+    }
+
+    /** The largest piece alone. */
+    public Region largest() {
+        return polygons.size() < 2 ? this : new Region(polygons.subList(0, 1));
     }
 
     private Geometry geometry() {

@@ -2,8 +2,9 @@ package mouldwright.geometry.plane;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.locationtech.jts.algorithm.Orientation;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -15,22 +16,26 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 final class WoundRegion {
     private WoundRegion() { }
 
-    static Region of(double[] y, double[] z) {
+    static Region of(double[] y, double[] z, Predicate<PlanePoint> wanted) {
         if (y.length < 3)
             return Region.EMPTY;
         Polygon ring = Region.polygon(y, z);
         if (Region.valid(ring))
-            return Orientation.isCCW(ring.getExteriorRing().getCoordinates()) ? Region.of(ring) : Region.EMPTY;
+            return Orientation.isCCW(ring.getExteriorRing().getCoordinates()) && inside(ring).filter(wanted).isPresent()
+                    ? Region.of(ring) : Region.EMPTY;
         Geometry noded = OverlayNGRobust.union(ring.getFactory().createLineString(ring.getExteriorRing().getCoordinates()));
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(noded);
         List<Geometry> kept = new ArrayList<>();
         for (Object face : polygonizer.getPolygons()) {
             Geometry g = (Geometry) face;
-            Coordinate inside = g.getInteriorPoint().getCoordinate();
-            if (inside != null && Winding.number(y, z, inside.x, inside.y) > 0)
+            if (inside(g).filter(p -> Winding.number(y, z, p.y(), p.z()) > 0).filter(wanted).isPresent())
                 kept.add(g);
         }
         return kept.isEmpty() ? Region.EMPTY : Region.of(kept.size() == 1 ? kept.getFirst() : UnaryUnionOp.union(kept));
+    }
+
+    private static Optional<PlanePoint> inside(Geometry face) {
+        return Optional.ofNullable(face.getInteriorPoint().getCoordinate()).map(c -> new PlanePoint(c.x, c.y));
     }
 }

@@ -8,6 +8,8 @@ import mouldwright.language.Trade;
 import mouldwright.units.SpellingDistance;
 import mouldwright.model.Document;
 import mouldwright.model.PlugPackage;
+import mouldwright.model.Survey;
+import org.eclipse.xtext.EcoreUtil2;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -39,6 +41,9 @@ public class NameNotFoundMessages extends LinkingDiagnosticMessageProvider {
 		scopes.getScope(context.getContext(), context.getReference()).getAllElements().forEach(d -> known.add(d.getName().toString()));
 		Optional<String> nearest = nearest(name, known);
 		Resource resource = context.getContext().eResource();
+		Survey survey = EcoreUtil2.getContainerOfType(context.getContext(), Survey.class);
+		if (survey != null && context.getReference() != PlugPackage.Literals.SURVEY__PLUG && (survey.getPlug() == null || survey.getPlug().eIsProxy()))
+			return null;
 		if (isConsequence(resource, context.getReference().getEReferenceType(), nearest) || !isFirst(resource, kind + " " + name, context))
 			return null;
 		String message = "no " + kind + " is called `" + name + "`" + nearest.map(n -> "; `" + n + "`?").orElse(known.isEmpty() ? "; none is known here" : "");

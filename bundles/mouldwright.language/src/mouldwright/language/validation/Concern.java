@@ -2,7 +2,7 @@ package mouldwright.language.validation;
 
 import java.util.List;
 import mouldwright.model.PlugPackage;
-import mouldwright.plan.read.Slip;
+import mouldwright.plan.read.ReadProblem;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -26,7 +26,11 @@ abstract class Concern extends AbstractDeclarativeValidator {
 		error(message, where, feature, code, fix);
 	}
 
-	void slip(Slip slip) {
-		error(slip.message(), slip.where(), slip.feature().orElse(null), slip.code(), slip.fix().map(f -> new String[] { f }).orElseGet(() -> new String[0]));
+	void problem(ReadProblem problem) {
+		String[] fix = problem.fix().isEmpty() ? new String[0] : new String[] { problem.fix() };
+		if (problem.blocking())
+			error(problem.message(), problem.object(), problem.feature().orElse(null), problem.kind().code(), fix);
+		else
+			warning(problem.message(), problem.object(), problem.feature().orElse(null), problem.kind().code(), fix);
 	}
 }

@@ -58,9 +58,15 @@ public class LibraryChecks extends Concern {
 		if (include.getSchedule() == null || include.getSchedule().eIsProxy())
 			return;
 		Deque<Schedule> path = new ArrayDeque<>();
-		if (start == include.getSchedule() || leadsTo(include.getSchedule(), start, path))
+		boolean circle = start == include.getSchedule() || leadsTo(include.getSchedule(), start, path);
+		if (circle && path.stream().allMatch(other -> isBefore(start, other)))
 			fault("`" + start.getName() + "` includes itself" + (start == include.getSchedule() ? "" : " by way of `" + include.getSchedule().getName() + "`"), include,
 					PlugPackage.Literals.INCLUDE__SCHEDULE, CIRCLE);
+	}
+
+	/** So that a circle is told once, at the first of its schedules. */
+	private static boolean isBefore(Schedule first, Schedule other) {
+		return first.eContainer() != other.eContainer() || first.eContainer().eContents().indexOf(first) <= other.eContainer().eContents().indexOf(other);
 	}
 
 	private static boolean leadsTo(Schedule from, Schedule target, Deque<Schedule> path) {

@@ -7,8 +7,9 @@ import mouldwright.plan.spec.Station;
  *  @param station the station
  *  @param plugX   station line on the plug: scaled for shrink, and moved in by the build-up at a moulded end, m aft
  *  @param plated  whether a plate stands here
- *  @param side    to which side of the line the plate stands */
-public record Border(Station station, double plugX, boolean plated, Side side) {
+ *  @param side    to which side of the line the plate stands
+ *  @param moved   whether it is moved in at a moulded end */
+public record Border(Station station, double plugX, boolean plated, Side side, boolean moved) {
 
     /** @return the station's name */
     public String name() {

@@ -1,15 +1,22 @@
 package mouldwright.plan.stage;
 
+import static mouldwright.units.Dimension.LENGTH;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import mouldwright.geometry.loft.Bare;
 import mouldwright.geometry.loft.GirthBand;
 import mouldwright.geometry.offset.BuildUp;
 import mouldwright.geometry.offset.Layer;
+import mouldwright.plan.ledger.Ledger;
+import mouldwright.plan.ledger.Node;
+import mouldwright.plan.ledger.Reckoning;
 import mouldwright.plan.spec.Finish;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Resin;
+import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
 import mouldwright.process.Coating;
@@ -48,6 +55,50 @@ final class BuildUps {
                             Places.of(add.band()), add.count() * ply(add.mat(), skin.schedule().resin())));
         });
         return new BuildUp(layers, bare);
+    }
+
+    /** Writes the cured thickness of each ply laid everywhere. */
+    static List<Node> plies(Schedule schedule, Ledger ledger) {
+        return schedule.plies().stream().map(ply -> ledger.step("ply of " + ply.mat().name() + ", cured", LENGTH)
+                .from("w / glass density + w (1 - glass share) / (cured resin density x glass share)",
+                        List.of(ledger.given(ply.mat().areal()), ledger.given(ply.mat().glass()),
+                                ledger.given(ply.mat().fibre()), ledger.given(schedule.resin().cured())),
+                        v -> Laminate.curedThickness(v[0], v[1], new Laminate.Densities(v[2], v[3])))
+                .source("rule of mixtures; ISO 12215-5 gives the same with 2.56 and 1.20 g/cm3")).toList();
+    }
+
+    /** Writes the build-up where nothing is added locally; empty where a spec has neither skin nor finish. */
+    static Optional<Node> write(Spec spec, Ledger ledger) {
+        if (spec.skin().isEmpty() && spec.finish().isEmpty())
+            return Optional.empty();
+        List<Node> parts = new ArrayList<>();
+        spec.skin().ifPresent(skin -> parts.addAll(plies(skin.schedule(), ledger)));
+        spec.finish().ifPresent(finish -> finish.coats().forEach(coats -> coats.coating().dry().ifPresent(dry ->
+                parts.add(ledger.step(coats.count() + " coats of " + coats.coating().name() + ", sanded", LENGTH)
+                        .from("coats x dry film x (1 - sanded share)", List.of(ledger.given(dry), ledger.given(finish.sandedShare())),
+                                v -> Coating.buildUp(v[0], coats.count(), v[1])).source("common practice")))));
+        return Optional.of(ledger.quantity("shape.buildup", "Build-up of skin and surfacer", LENGTH)
+                .sum("sum over plies and coats laid everywhere", parts).source("laps are torn and sanded flush, so not counted"));
+    }
+
+    /** Low, likely and high of the general build-up, m. */
+    static double[] range(Spec spec) {
+        Ledger ledger = new Ledger();
+        Optional<Node> written = write(spec, ledger);
+        if (written.isEmpty())
+            return new double[3];
+        Reckoning reckoning = ledger.close();
+        Node node = written.get();
+        return new double[] {reckoning.low(node), reckoning.likely(node), reckoning.high(node)};
+    }
+
+    /** The same build-up with another general thickness.
+     *  @param thickness m */
+    static BuildUp withGeneral(BuildUp buildUp, double thickness) {
+        List<Layer> layers = new ArrayList<>(buildUp.layers());
+        Layer general = layers.getFirst();
+        layers.set(0, new Layer(general.fromX(), general.toX(), general.band(), thickness));
+        return new BuildUp(layers, buildUp.bare());
     }
 
     private static double films(Finish finish) {

@@ -16,9 +16,12 @@ public record FillMeasures(List<BayFill> bays) {
      *  @param poured    with overfill, m3
      *  @param trim      what is carved off again, m3
      *  @param height    across gravity, overfill included, m
-     *  @param lifts     volume of each, from the lowest, m3 */
+     *  @param lifts     volume of each, from the lowest, m3
+     *  @param toBuildUp how the poured volume answers to the build-up
+     *  @param toShrink  how it answers to the shrink
+     *  @param toSheet   how it answers to the sheet's thickness */
     public record BayFill(Bay bay, Fill.Core core, Fill.Attitude attitude, Cavity cavity, Measured poured, Measured trim,
-            double height, List<Measured> lifts) {
+            double height, List<Measured> lifts, Response toBuildUp, Response toShrink, Response toSheet) {
         /** Copies its list. */
         public BayFill {
             lifts = List.copyOf(lifts);

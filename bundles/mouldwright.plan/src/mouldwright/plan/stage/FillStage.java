@@ -9,6 +9,7 @@ import static mouldwright.units.Dimension.VOLUME;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
@@ -87,7 +88,7 @@ final class FillStage implements Stage {
             List<Node> trims = new ArrayList<>();
             List<Node> pots = new ArrayList<>();
             for (FillMeasures.BayFill bay : fill.bays()) {
-                cavities.add(cavity(stated, bay, ledger));
+                cavities.add(cavity(spec, bay, ledger));
                 trims.add(ledger.measured("trim, " + bay.bay().words(), VOLUME,
                         Places.measured(bay.trim(), "volume with overfill less volume without")));
                 pots.addAll(pours(stated.foam(), mix, bay, cavities.getLast(), ledger));
@@ -96,16 +97,34 @@ final class FillStage implements Stage {
         });
     }
 
-    private static Node cavity(Fill fill, FillMeasures.BayFill bay, Ledger ledger) {
+    private static Node cavity(Spec spec, FillMeasures.BayFill bay, Ledger ledger) {
+        Fill fill = spec.fill().orElseThrow();
         List<Node> inputs = new ArrayList<>(List.of(
                 ledger.measured("cavity between the plates", VOLUME, Places.measured(bay.poured(),
                         "foam line grown by the overfill, less pocket and backbones, integrated over the clear length")),
                 ledger.given(fill.overfill())));
         if (bay.core() instanceof Fill.Core.Shell(Given thickness))
             inputs.add(ledger.given(thickness));
+        int stated = inputs.size();
+        List<Response> responses = new ArrayList<>();
+        answer(inputs, responses, ledger.find("shape.buildup"), bay.toBuildUp());
+        answer(inputs, responses, Optional.of(ledger.given(spec.body().shrink())), bay.toShrink());
+        answer(inputs, responses, spec.frame().map(frame -> ledger.given(frame.thickness())), bay.toSheet());
+        String words = "as measured, with overfill" + (stated > 2 ? " and shell" : ", solid");
         return ledger.quantity(bay.bay().id("cavity"), "Cavity, " + bay.bay().words(), VOLUME)
-                .from("as measured, with overfill" + (inputs.size() > 2 ? " and shell" : ", solid"), inputs, v -> v[0])
-                .source("foam line: the loft less the build-up");
+                .from(responses.isEmpty() ? words : words + ", and as it was measured again at the ends of each range", inputs, v -> {
+                    double volume = v[0];
+                    for (int i = 0; i < responses.size(); i++)
+                        volume += responses.get(i).change(v[stated + i]);
+                    return Math.max(0, volume);
+                }).source("foam line: the loft less the build-up");
+    }
+
+    private static void answer(List<Node> inputs, List<Response> responses, Optional<Node> driver, Response response) {
+        if (driver.isPresent() && !response.equals(Response.NONE)) {
+            inputs.add(driver.get());
+            responses.add(response);
+        }
     }
 
     private static List<Node> pours(Foam foam, FoamMix mix, FillMeasures.BayFill bay, Node cavity, Ledger ledger) {
@@ -119,15 +138,18 @@ final class FillStage implements Stage {
                 .roundedUp().source("lifts of equal height, none over the limit");
         List<Node> pots = new ArrayList<>();
         for (int i = 0; i < bay.lifts().size(); i++)
-            pots.add(lift(mix, bay, i, ledger));
+            pots.add(lift(mix, bay, i, cavity, ledger));
         return pots;
     }
 
-    private static Node lift(FoamMix mix, FillMeasures.BayFill bay, int i, Ledger ledger) {
+    private static Node lift(FoamMix mix, FillMeasures.BayFill bay, int i, Node cavity, Ledger ledger) {
         String id = liftId(bay, i);
         String words = bay.bay().words() + ", lift " + (i + 1);
+        Node slice = ledger.measured("slice", VOLUME, Places.measured(bay.lifts().get(i), "cavity between two heights, as measured"));
+        double measured = bay.poured().value();
         Node volume = ledger.quantity(id + ".volume", "Volume, " + words, VOLUME)
-                .measured(Places.measured(bay.lifts().get(i), "slice of the cavity between two heights"));
+                .from("slice x cavity / cavity as measured", List.of(slice, cavity), v -> v[0] * v[1] / measured)
+                .source("lifts of equal height; all grow with the cavity");
         Node mass = mix.mass(ledger.quantity(id + ".mass", "Foam, mass, " + words, MASS), volume);
         mix.liquid(ledger.quantity(id + ".liquid", "Foam, liquid, " + words, VOLUME), volume, mass);
         mix.partA(ledger.quantity(id + ".a", "Part A, " + words, MASS), mass);

@@ -36,12 +36,14 @@ final class Laminating {
     private final Resin resin;
     private final Ledger ledger;
     private final Node lap;
+    private final double measuredArea;
     private final Map<String, List<Node>> masses = new LinkedHashMap<>();
     private final Map<String, List<Node>> lengths = new LinkedHashMap<>();
     private final List<Node> resins = new ArrayList<>();
     private final List<Node> pots = new ArrayList<>();
 
-    Laminating(Spec spec, Skin skin, Ledger ledger) {
+    Laminating(Spec spec, Skin skin, double measuredArea, Ledger ledger) {
+        this.measuredArea = measuredArea;
         this.spec = spec;
         this.skin = skin;
         this.resin = skin.schedule().resin();
@@ -76,8 +78,7 @@ final class Laminating {
         List<Cut> cuts = laying.fields().stream().map(field -> cut(mat, field)).toList();
         Node laid = sum("mat laid " + words, AREA, cuts.stream().map(Cut::laid).toList());
         Node length = sum("roll used " + words, LENGTH, cuts.stream().map(Cut::roll).toList());
-        Node mass = ledger.step("a ply of mat " + words, MASS).from("mat laid x areal mass",
-                List.of(laid, ledger.given(mat.areal())), v -> v[0] * v[1]).source("closed form");
+        Node mass = mass(mat, laid, area, words);
         Node perArea = perArea(mat, laying.first());
         Node wetting = wetting(mat, laying.first(), mass, area, words);
         String id = "skin.laying." + number;
@@ -98,6 +99,15 @@ final class Laminating {
             resins.add(resinOfPly);
             pots.add(count);
         }
+    }
+
+    /** The mat of a ply; the fields were measured at the likely shrink, and grow with the plug's surface. */
+    private Node mass(Mat mat, Node laid, Node area, String words) {
+        var entry = ledger.step("a ply of mat " + words, MASS);
+        if (!spec.body().shrink().ranged())
+            return entry.from("mat laid x areal mass", List.of(laid, ledger.given(mat.areal())), v -> v[0] * v[1]).source("closed form");
+        return entry.from("mat laid x areal mass x surface / surface as measured", List.of(laid, ledger.given(mat.areal()), area),
+                v -> v[0] * v[1] * v[2] / measuredArea).source("closed form");
     }
 
     private Node sum(String label, Dimension dimension, List<Node> nodes) {

@@ -92,11 +92,10 @@ final class ShapeMeasuring {
             Station station = ending.get(i);
             double x = station.x() * scale;
             boolean plated = station.plated() && !plug.at(x).isDegenerate();
-            if (plated && i == 0 && spec.body().forward().moulded())
-                x += endBuildUp;
-            if (plated && i == ending.size() - 1 && spec.body().aft().moulded())
-                x -= endBuildUp;
-            borders.add(new Border(station, x, plated, sides.get(i)));
+            boolean first = plated && i == 0 && spec.body().forward().moulded();
+            boolean last = plated && i == ending.size() - 1 && spec.body().aft().moulded();
+            x += first ? endBuildUp : last ? -endBuildUp : 0;
+            borders.add(new Border(station, x, plated, sides.get(i), first || last));
         }
         return borders;
     }

@@ -8,6 +8,7 @@ import static mouldwright.units.Dimension.VOLUME;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import mouldwright.geometry.measure.Measured;
 import mouldwright.plan.Assumption;
@@ -43,7 +44,8 @@ final class ShapeStage implements Stage {
     @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
         measurements.find(ShapeMeasures.class).ifPresent(shape -> {
             ends(spec.body(), measurements);
-            whole(spec.body(), shape, ledger);
+            whole(shape, ledger);
+            BuildUps.write(spec, ledger);
             shape.stations().forEach(station -> station(station, ledger));
             for (int i = 0; i < shape.bays().size(); i++)
                 bay(spec, shape, i, ledger);
@@ -57,7 +59,7 @@ final class ShapeStage implements Stage {
             measurements.assume(Assumption.choice("aft end", "bare", why));
     }
 
-    private static void whole(Body body, ShapeMeasures shape, Ledger ledger) {
+    private static void whole(ShapeMeasures shape, Ledger ledger) {
         Node start = line(ledger, shape.borders().getFirst());
         Node end = line(ledger, shape.borders().getLast());
         ledger.quantity("shape.length", "Length", LENGTH)
@@ -95,7 +97,7 @@ final class ShapeStage implements Stage {
         Bay bay = shape.bays().get(i);
         Measured volume = shape.volumes().get(i);
         ledger.quantity(bay.id("volume"), "Volume, " + bay.words(), VOLUME).measured(Places.measured(volume, QUADRATURE));
-        clear(spec, shape, bay, ledger);
+        clear(spec, bay, ledger);
         ShapeMeasures.BayCrown crowned = shape.crowns().get(i);
         Node crown = ledger.quantity(bay.id("crown"), "Crown, " + bay.words(), LENGTH).measured(Places.exact(
                 crowned.crown().signedHeight(), "largest distance of the surface from the board, along the normal, + convex"));
@@ -107,29 +109,29 @@ final class ShapeStage implements Stage {
                 .source("sagitta of a chord grows as the square of its length");
     }
 
-    private static void clear(Spec spec, ShapeMeasures shape, Bay bay, Ledger ledger) {
-        Node shrink = ledger.given(spec.body().shrink());
-        List<Node> inputs = new ArrayList<>(List.of(line(ledger, bay.fore()), line(ledger, bay.aft()), shrink));
-        Node moved = ledger.measured("moulded ends moved in", LENGTH, Places.exact(
-                endMoves(shape, bay), "build-up of skin and surfacer on a moulded end"));
-        inputs.add(moved);
+    /** What is taken off the distance of the station lines: the build-up at moulded ends, and plates that stand inside. */
+    private static void clear(Spec spec, Bay bay, Ledger ledger) {
+        List<Node> inputs = new ArrayList<>(List.of(line(ledger, bay.fore()), line(ledger, bay.aft()), ledger.given(spec.body().shrink())));
+        StringBuilder words = new StringBuilder("(aft line - fore line) / (1 - shrink)");
+        int moved = (bay.fore().moved() ? 1 : 0) + (bay.aft().moved() ? 1 : 0);
+        Optional<Node> buildUp = ledger.find("shape.buildup").filter(t -> moved > 0);
+        buildUp.ifPresent(t -> {
+            inputs.add(t);
+            words.append(" - build-up at ").append(moved == 1 ? "a moulded end" : "both moulded ends");
+        });
         int plates = standingIn(bay);
-        if (spec.frame().isEmpty() || plates == 0) {
-            ledger.quantity(bay.id("clear"), "Clear length, " + bay.words(), LENGTH)
-                    .from("(aft line - fore line) / (1 - shrink) - moved in", inputs, v -> (v[1] - v[0]) / (1 - v[2]) - v[3])
-                    .source("no plate stands in this bay, or no sheet is stated");
-            return;
+        boolean sheet = spec.frame().isPresent() && plates > 0;
+        if (sheet) {
+            inputs.add(ledger.given(spec.frame().get().thickness()));
+            words.append(" - ").append(plates).append(" x sheet thickness");
         }
-        inputs.add(ledger.given(spec.frame().get().thickness()));
+        int t = buildUp.isPresent() ? 3 : -1;
+        int thickness = sheet ? inputs.size() - 1 : -1;
         ledger.quantity(bay.id("clear"), "Clear length, " + bay.words(), LENGTH)
-                .from("(aft line - fore line) / (1 - shrink) - moved in - " + plates + " x sheet thickness", inputs,
-                        v -> (v[1] - v[0]) / (1 - v[2]) - v[3] - plates * v[4])
-                .source("first plate stands aft, last forward, others toward the neighbour of larger area");
-    }
-
-    private static double endMoves(ShapeMeasures shape, Bay bay) {
-        double scaled = (bay.aft().station().x() - bay.fore().station().x()) * shape.scale();
-        return Math.max(0, scaled - (bay.aft().plugX() - bay.fore().plugX()));
+                .from(words.toString(), inputs, v -> (v[1] - v[0]) / (1 - v[2]) - (t < 0 ? 0 : moved * v[t])
+                        - (thickness < 0 ? 0 : plates * v[thickness]))
+                .source(sheet ? "first plate stands aft, last forward, others toward the neighbour of larger area"
+                        : "no plate stands in this bay, or no sheet is stated");
     }
 
     private static int standingIn(Bay bay) {

@@ -2,7 +2,6 @@ package mouldwright.plan.stage;
 
 import static mouldwright.units.Dimension.AREA;
 import static mouldwright.units.Dimension.LENGTH;
-import static mouldwright.units.Dimension.MASS;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +17,6 @@ import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
-import mouldwright.process.Laminate;
-import mouldwright.units.Dimension;
 
 /** The skin: its thickness, its coverage, mat, resin, catalyst and pots. */
 final class SkinStage implements Stage {
@@ -84,26 +81,20 @@ final class SkinStage implements Stage {
         measurements.find(SkinMeasures.class).ifPresent(measured -> {
             Skin skin = spec.skin().orElseThrow();
             thickness(skin.schedule(), ledger);
-            Node area = ledger.quantity("skin.area", "Skin, moulded surface of the plug", AREA).measured(
-                    Places.measured(measured.area(), "Gauss quadrature over the plug's moulded patches, moulded ends added"));
+            Node part = ledger.find("shape.area.moulded").orElseThrow();
+            Node area = ledger.quantity("skin.area", "Skin, moulded surface of the plug", AREA)
+                    .from("moulded surface / (1 - shrink)^2", List.of(part, ledger.given(spec.body().shrink())),
+                            v -> v[0] / ((1 - v[1]) * (1 - v[1]))).source("areas grow as the square of the plug's scale");
             ledger.quantity("skin.uncovered.area", "Moulded surface without any ply", AREA).measured(
                     Places.measured(measured.uncovered(), "cells between the edges of all ply rules"));
             ledger.quantity("skin.short.area", "Moulded surface with fewer plies than asked for", AREA).measured(
                     Places.measured(measured.lacking(), "cells between the edges of all ply rules"));
-            new Laminating(spec, skin, ledger).write(measured, area);
+            new Laminating(spec, skin, measured.area().value(), ledger).write(measured, area);
         });
     }
 
     private static void thickness(Schedule schedule, Ledger ledger) {
-        List<Node> plies = new ArrayList<>();
-        for (Schedule.Layer.Ply ply : schedule.plies())
-            plies.add(ledger.step("ply of " + ply.mat().name() + ", cured", LENGTH)
-                    .from("w / glass density + w (1 - glass share) / (cured resin density x glass share)",
-                            List.of(ledger.given(ply.mat().areal()), ledger.given(ply.mat().glass()),
-                                    ledger.given(ply.mat().fibre()), ledger.given(schedule.resin().cured())),
-                            v -> Laminate.curedThickness(v[0], v[1], new Laminate.Densities(v[2], v[3])))
-                    .source("rule of mixtures; ISO 12215-5 gives the same with 2.56 and 1.20 g/cm3"));
-        ledger.quantity("skin.thickness", "Skin, cured thickness", LENGTH).sum("sum over the plies laid everywhere", plies)
+        ledger.quantity("skin.thickness", "Skin, cured thickness", LENGTH).sum("sum over the plies laid everywhere", BuildUps.plies(schedule, ledger))
                 .source("laps are torn and sanded flush, so not counted");
     }
 
