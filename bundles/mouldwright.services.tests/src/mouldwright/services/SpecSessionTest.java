@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import mouldwright.report.Finding;
-import mouldwright.report.Severity;
+import mouldwright.report.TextFinding;
+import mouldwright.check.Severity;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,30 +63,30 @@ class SpecSessionTest {
 
     @Test void findingsStandInTheOrderOfTheText() throws IOException {
         Checked checked = check(BOX.replace("at 0 ", "at 0 kg ").replace("at 400", "at 400 m2"));
-        assertThat(checked.findings()).extracting(Finding::line).containsExactly(4, 10);
+        assertThat(checked.findings()).extracting(TextFinding::line).containsExactly(4, 10);
         assertThat(checked.findings()).allSatisfy(finding -> assertThat(finding.code()).matches("MW\\d{3}"));
     }
 
     @Test void anErrorInALibraryIsToldInTheLibrary() throws IOException {
         write("stock/foam.plug", "library stock.foam\nfoam Pour { density 36 mm }\n");
         Checked checked = check("use stock.foam\n" + BOX.replace("like A", "like A\n    fill Pour solid { }"));
-        assertThat(checked.findings()).extracting(Finding::file).containsExactly(folder.resolve("stock/foam.plug"));
+        assertThat(checked.findings()).as("%s", checked.findings()).extracting(TextFinding::file).containsExactly(folder.resolve("stock/foam.plug"));
         assertThat(checked.texts()).containsKeys(folder.resolve("stock/foam.plug"), folder.resolve("tried.plug"));
     }
 
     @Test void aProjectMayMakeAWarningAnErrorButNotAnErrorAWarning() throws IOException { // project settings
         String comma = BOX.replace("at 400", "at 400,5");
-        assertThat(check(comma).findings()).extracting(Finding::severity).containsExactly(Severity.WARNING);
+        assertThat(check(comma).findings()).extracting(TextFinding::severity).containsExactly(Severity.WARNING);
         write("mouldwright.project", "severity.MW908 = error\nseverity.MW902 = info\n");
-        assertThat(check(comma).findings()).extracting(Finding::severity).containsExactly(Severity.ERROR);
-        assertThat(check(BOX.replace("like A", "like Q")).findings()).extracting(Finding::severity).containsExactly(Severity.ERROR);
+        assertThat(check(comma).findings()).extracting(TextFinding::severity).containsExactly(Severity.ERROR);
+        assertThat(check(BOX.replace("like A", "like Q")).findings()).extracting(TextFinding::severity).containsExactly(Severity.ERROR);
         write("mouldwright.project", "severity.MW908 = off\n");
         assertThat(check(comma).findings()).isEmpty();
     }
 
     @Test void aLineOfTheProjectFileThatIsNotUnderstoodIsToldThere() throws IOException {
         write("mouldwright.project", "name = Boxes\ncolour = red\n");
-        Finding finding = check(BOX).findings().getFirst();
+        TextFinding finding = check(BOX).findings().getFirst();
         assertThat(finding.file().getFileName()).hasToString("mouldwright.project");
         assertThat(finding.line()).isEqualTo(2);
     }

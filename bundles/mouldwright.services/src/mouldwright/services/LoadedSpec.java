@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import mouldwright.model.Document;
-import mouldwright.report.Finding;
-import mouldwright.report.Severity;
+import mouldwright.report.TextFinding;
+import mouldwright.check.Severity;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.xtext.resource.XtextResource;
@@ -30,12 +30,12 @@ import org.eclipse.xtext.validation.IResourceValidator;
  * @param findings of its text, and the errors of the libraries it uses
  * @param texts    that were read: the spec's own first
  */
-record LoadedSpec(Path file, Optional<Document> document, List<Finding> findings, Map<Path, String> texts) {
+record LoadedSpec(Path file, Optional<Document> document, List<TextFinding> findings, Map<Path, String> texts) {
 
     static LoadedSpec load(Injector injector, Path file, String text) {
         XtextResource resource = parse(injector, file, text);
         IResourceValidator validator = resource.getResourceServiceProvider().getResourceValidator();
-        List<Finding> findings = new ArrayList<>();
+        List<TextFinding> findings = new ArrayList<>();
         validator.validate(resource, CheckMode.ALL, CancelIndicator.NullImpl).forEach(issue -> findings.add(FindingMaker.of(issue, file)));
         Map<Path, String> texts = new LinkedHashMap<>();
         texts.put(file, text);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import mouldwright.check.Catalogue;
 import mouldwright.model.Declaration;
 import mouldwright.model.Document;
 import mouldwright.model.Plug;
@@ -13,7 +14,7 @@ import mouldwright.plan.BuildPlan;
 import mouldwright.plan.read.Reading;
 import mouldwright.plan.read.SpecReader;
 import mouldwright.plan.stage.Planner;
-import mouldwright.report.Finding;
+import mouldwright.report.TextFinding;
 
 /** Plans the plugs of a spec whose text is without error. */
 final class PlugPlanner {
@@ -21,7 +22,7 @@ final class PlugPlanner {
     private final LoadedSpec loaded;
     private final SpecPlaces places;
     private final BooleanSupplier cancelled;
-    private final List<Finding> findings = new ArrayList<>();
+    private final List<TextFinding> findings = new ArrayList<>();
 
     PlugPlanner(LoadedSpec loaded, SpecPlaces places, BooleanSupplier cancelled) {
         this.loaded = loaded;
@@ -43,7 +44,7 @@ final class PlugPlanner {
     }
 
     /** What was found on the way. */
-    List<Finding> findings() {
+    List<TextFinding> findings() {
         return findings;
     }
 
@@ -52,7 +53,7 @@ final class PlugPlanner {
         reading.problems().forEach(problem -> findings.add(FindingMaker.of(problem, loaded.file())));
         reading.spec().ifPresent(spec -> {
             BuildPlan plan = new Planner().plan(spec, cancelled);
-            plan.faults().forEach(fault -> findings.add(FindingMaker.of(fault, places, spec.origin(), loaded.file())));
+            Catalogue.examine(plan).forEach(finding -> findings.add(FindingMaker.of(finding, places, spec.origin(), loaded.file())));
             plans.put(spec.name(), plan);
         });
     }
