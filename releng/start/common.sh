@@ -2,7 +2,7 @@
 
 maven_version=3.9.11
 maven_home="${XDG_CACHE_HOME:-$HOME/.cache}/mouldwright/maven/apache-maven-$maven_version"
-product="$root/releng/mouldwright.cli.product/target/products/mouldwright.cli/linux/gtk/x86_64"
+product="$root/releng/mouldwright.cli.product/target/products/mouldwright.commandline/linux/gtk/x86_64"
 stamp="$root/releng/mouldwright.cli.product/target/built"
 
 say() { printf 'mouldwright: %s\n' "$*" >&2; }

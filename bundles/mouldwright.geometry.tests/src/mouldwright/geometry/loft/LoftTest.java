@@ -123,6 +123,13 @@ class LoftTest {
         assertThat(ring.point(0, port.u()).y()).isNegative();
     }
 
+    // a half body's port side is its starboard side's mirror image: the same stretches either way
+    @Test void bothSidesOfAHalfBodyHaveTheSameStretches() {
+        Slice slice = loft(x -> half(Bodies.box(0.3, 0, 0.4)), 0, 1).at(0.5);
+        ShareSet upper = ShareSet.between(0.5, 1);
+        assertThat(slice.ranges(upper, true)).isEqualTo(slice.ranges(upper, false)).hasSize(2);
+    }
+
     @Test void anOutlineRunsCounterClockwiseSeenFromAft() {
         assertThat(Bodies.frustum(0.5, 0.3, 0.8, 3).at(0.4).outline(1e-4).area()).isCloseTo(Math.PI * 0.16, within(1e-3));
         assertThat(loft(x -> full(Bodies.circle(0.5, 1)), 0, 1).at(0.2).outline(1e-4).contains(

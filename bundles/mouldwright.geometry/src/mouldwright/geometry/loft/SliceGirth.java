@@ -151,8 +151,9 @@ final class SliceGirth {
 
     /** The parts of stretches inside an interval of shares on one side. */
     List<GirthRange> ranges(ShareSet.Interval interval, boolean port) {
-        double from = length(port ? interval.high() : interval.low(), port);
-        double to = length(port ? interval.low() : interval.high(), port);
+        boolean back = port && kind == SectionKind.FULL;        // to port the outline runs down, from top to bottom centre
+        double from = length(back ? interval.high() : interval.low(), port);
+        double to = length(back ? interval.low() : interval.high(), port);
         List<GirthRange> ranges = new ArrayList<>();
         for (int s = 0; s + 1 < starts.length; s++) {
             double a = u(s, from), b = u(s, to);

@@ -14,6 +14,8 @@ import mouldwright.geometry.curve.SplineCurve;
 final class PointGroup {
     /** Places looked at between two points for overshoot. */
     private static final int LOOKS = 8;
+    /** Power of the chord that makes the parameter. */
+    private static final double CENTRIPETAL = 0.5;
 
     private final List<OutlinePoint> points;
     private final List<Integer> members;
@@ -37,7 +39,17 @@ final class PointGroup {
 
     /** @param mirroredStart @param mirroredEnd whether the outline continues as its own mirror image there */
     static PointGroup open(List<OutlinePoint> points, List<Integer> members, boolean mirroredStart, boolean mirroredEnd) {
-        double[] knots = knots(points, members);
+        return open(points, members, mirroredStart, mirroredEnd, CENTRIPETAL);
+    }
+
+    /** The same with the chord length itself as parameter, which keeps its pace over the gap of a point left out. */
+    static PointGroup openByChord(List<OutlinePoint> points, List<Integer> members, boolean mirroredStart, boolean mirroredEnd) {
+        return open(points, members, mirroredStart, mirroredEnd, 1);
+    }
+
+    private static PointGroup open(List<OutlinePoint> points, List<Integer> members, boolean mirroredStart, boolean mirroredEnd,
+            double power) {
+        double[] knots = knots(points, members, power);
         boolean straight = members.size() == 2;
         EndCondition free = EndCondition.NOT_A_KNOT;
         boolean start = mirroredStart && !straight, end = mirroredEnd && !straight;
@@ -53,16 +65,16 @@ final class PointGroup {
         List<Integer> members = new ArrayList<>();
         for (int i = 0; i <= ring.size(); i++)
             members.add(i % ring.size());
-        double[] knots = knots(ring, members);
+        double[] knots = knots(ring, members, CENTRIPETAL);
         CubicSpline y = CubicSpline.periodic(knots, column(ring, members, true));
         return new PointGroup(ring, members, knots, y.beside(CubicSpline.periodic(knots, column(ring, members, false))));
     }
 
-    private static double[] knots(List<OutlinePoint> points, List<Integer> members) {
+    private static double[] knots(List<OutlinePoint> points, List<Integer> members, double power) {
         double[] knots = new double[members.size()];
         for (int i = 1; i < knots.length; i++)
             knots[i] = knots[i - 1]
-                    + Math.sqrt(PointsInspection.gap(points.get(members.get(i - 1)), points.get(members.get(i))));
+                    + Math.pow(PointsInspection.gap(points.get(members.get(i - 1)), points.get(members.get(i))), power);
         return knots;
     }
 
@@ -82,6 +94,8 @@ final class PointGroup {
     int lastPoint() { return members.getLast(); }
 
     SplineCurve curve() { return curve; }
+
+    double knot(int k) { return knots[k]; }
 
     double from() { return from; }
 

@@ -14,6 +14,9 @@ public final class Section {
      *  when millimetres are converted and scaled. */
     static final double ROUNDING = 1e-9;
 
+    /** Places looked at in a stretch before the nearest is refined. */
+    private static final int LOOKS = 64;
+
     private final SectionKind kind;
     private final SectionShape shape;
     private final List<Stretch> stretches;
@@ -107,6 +110,26 @@ public final class Section {
 
     /** Centroid of that area; of a point or knife edge the middle of its extent. */
     public PlanePoint centroid() { return centroid; }
+
+    /** The place of the stretches nearest to a point; of a half section the point is to lie to starboard. */
+    public SectionPlace nearest(PlanePoint point) {
+        SectionPlace best = new SectionPlace(0, 0, Double.POSITIVE_INFINITY);
+        for (int s = 0; s < stretches.size(); s++) {
+            double step = 1.0 / LOOKS;
+            for (int i = 0; i <= LOOKS; i++)
+                best = closer(best, s, i * step, point);
+            for (double h = step; h > 1e-9 && best.stretch() == s; h /= 2)
+                best = closer(closer(best, s, best.u() - h, point), s, best.u() + h, point);
+        }
+        return best;
+    }
+
+    private SectionPlace closer(SectionPlace best, int stretch, double u, PlanePoint point) {
+        double inside = Math.clamp(u, 0.0, 1.0);
+        CurvePoint p = stretches.get(stretch).at(inside);
+        double distance = Math.hypot(p.y() - point.y(), p.z() - point.z());
+        return distance < best.distance() ? new SectionPlace(stretch, inside, distance) : best;
+    }
 
     /** The whole outline as straight pieces, counter-clockwise seen from aft; a point or knife edge has the area 0.
      *  @param tolerance how far the curve may leave its chords, metres, positive */
