@@ -2,20 +2,15 @@ package mouldwright.services;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import mouldwright.check.Finding;
 import mouldwright.check.Severity;
-import mouldwright.plan.read.ReadProblem;
-import mouldwright.plan.spec.Origin;
 import mouldwright.project.ProjectFault;
 import mouldwright.report.TextFinding;
-import org.eclipse.xtext.nodemodel.INode;
-import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
-import org.eclipse.xtext.util.LineAndColumn;
 import org.eclipse.xtext.validation.Issue;
 
-/** Turns what the language, the reading and the planning have to say into findings with a place. */
+/** Turns what the language and the project have to say into findings at their places. */
 final class FindingMaker {
 
+    /** Of a finding that came without a code. */
     private static final String NAMELESS = "MW900";
 
     private FindingMaker() { }
@@ -39,51 +34,6 @@ final class FindingMaker {
             case WARNING -> Severity.WARNING;
             case INFO, IGNORE -> Severity.INFO;
         };
-    }
-
-    /** A misunderstanding of the reading. */
-    static TextFinding of(ReadProblem problem, Path fallback) {
-        Optional<String> fix = problem.fix().isBlank() ? Optional.empty() : Optional.of(problem.fix());
-        Severity severity = problem.blocking() ? Severity.ERROR : Severity.WARNING;
-        Optional<INode> found = SpecPlaces.node(problem.object(), problem.feature().orElse(null));
-        if (found.isEmpty() || problem.object().eResource() == null) {
-            return new TextFinding(problem.kind().code(), severity, problem.message(), fallback, 1, 1, 0, fix);
-        }
-        INode node = found.get();
-        LineAndColumn place = NodeModelUtils.getLineAndColumn(node, node.getOffset());
-        return new TextFinding(problem.kind().code(), severity, problem.message(), SpecPlaces.file(problem.object().eResource().getURI()),
-                place.getLine(), place.getColumn(), node.getLength(), fix);
-    }
-
-    /**
-     * A finding of the checks of a plan.
-     *
-     * @param places of the texts
-     * @param plug   where a finding is told that rests on a default alone
-     */
-    static TextFinding of(Finding finding, SpecPlaces places, Origin plug, Path fallback) {
-        Origin.Text place = text(finding.place()).or(() -> text(plug)).orElseGet(() -> new Origin.Text("", 1, 1, ""));
-        Optional<String> fix = finding.remedy().isBlank() ? Optional.empty() : Optional.of(finding.remedy());
-        return new TextFinding(finding.code(), finding.severity(), finding.message(), places.file(place).orElse(fallback), place.line(),
-                place.column(), wordLength(place), fix);
-    }
-
-    private static Optional<Origin.Text> text(Origin origin) {
-        return switch (origin) {
-            case Origin.Text text -> Optional.of(text);
-            case Origin.Library library -> Optional.of(library.place());
-            case Origin.Assumed assumed -> Optional.empty();
-        };
-    }
-
-    /** The length of the word that begins at a place. */
-    private static int wordLength(Origin.Text place) {
-        int from = Math.min(place.column() - 1, place.source().length());
-        int to = from;
-        while (to < place.source().length() && !Character.isWhitespace(place.source().charAt(to))) {
-            to++;
-        }
-        return to - from;
     }
 
     /** A line of the project file that is not understood. */

@@ -30,7 +30,7 @@ final class LayoutWriter {
         }
         XtextResource resource = LoadedSpec.parse(injector, file, text);
         if (resource.getParseResult().hasSyntaxErrors()) {
-            List<TextFinding> errors = LoadedSpec.load(injector, file, text).findings().stream()
+            List<TextFinding> errors = LoadedSpec.load(injector, file, text, () -> false).findings().stream()
                     .filter(finding -> finding.file().equals(file) && finding.code().equals(SYNTAX)).toList();
             return new Layout.Refused(errors, Map.of(file, text));
         }

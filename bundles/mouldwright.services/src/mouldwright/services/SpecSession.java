@@ -88,13 +88,11 @@ public final class SpecSession {
         Map<String, BuildPlan> plans = new LinkedHashMap<>();
         Map<Path, String> texts = new LinkedHashMap<>(Map.of(file, text));
         try {
-            LoadedSpec spec = LoadedSpec.load(injector, file, text);
+            LoadedSpec spec = LoadedSpec.load(injector, file, text, cancelled);
             findings.addAll(spec.findings());
             texts.putAll(spec.texts());
             if (findings.stream().noneMatch(finding -> finding.severity() == Severity.ERROR)) {
-                PlugPlanner planner = new PlugPlanner(spec, new SpecPlaces(names, texts), cancelled);
-                plans.putAll(planner.plan());
-                findings.addAll(planner.findings());
+                plans.putAll(spec.plans());
             }
         } catch (StackOverflowError | RuntimeException e) {
             if (!comesOfDepth(e)) {
