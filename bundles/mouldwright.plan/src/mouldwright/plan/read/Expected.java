@@ -67,9 +67,4 @@ public record Expected(List<Dimension> dimensions, boolean share, double least, 
             default -> 1e6;
         };
     }
-
-    /** Whether it may be a length, so that a bare number takes the plug's units. */
-    public boolean isLength() {
-        return dimensions.equals(List.of(Dimension.LENGTH));
-    }
 }

@@ -2,17 +2,18 @@ package mouldwright.plan.read;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import mouldwright.model.Amount;
 import mouldwright.model.Declaration;
 import mouldwright.model.Document;
-import mouldwright.model.Measure;
 import mouldwright.model.Range;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Origin;
 import mouldwright.units.Dimension;
 import mouldwright.units.NotANumber;
+import mouldwright.units.Units;
 import mouldwright.units.WrittenNumber;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -77,13 +78,14 @@ final class FigureReader {
         return formulas.work(amount).flatMap(worked -> as(dimension, amount, worked));
     }
 
-    private Optional<Double> as(Dimension dimension, Amount amount, Worked worked) {
+    /** What a formula came to, as a figure of a dimension in SI; empty, and reported, where it is none. */
+    Optional<Double> as(Dimension dimension, Amount amount, Worked worked) {
         return switch (worked) {
             case Worked.Bare(double value) -> bare(dimension, amount, value);
             case Worked.Of(var of) -> {
                 if (of.dimension().equals(dimension))
                     yield Optional.of(of.si());
-                problems.add(ReadProblem.Kind.DIMENSION, amount, null, dimension.expectedBut(written(amount), of.dimension()));
+                problems.add(ReadProblem.Kind.DIMENSION, amount, null, dimension.expectedBut(Written.of(amount), of.dimension()));
                 yield Optional.empty();
             }
         };
@@ -95,20 +97,16 @@ final class FigureReader {
             return Optional.of(value);
         if (dimension.equals(Dimension.LENGTH))
             try {
-                return Optional.of(formulas.bareUnit().toSi(value));
+                return Optional.of(formulas.bareUnit(amount).toSi(value));
             } catch (NotANumber refusal) {
                 problems.add(ReadProblem.Kind.FORMULA, amount, null, refusal.getMessage());
                 return Optional.empty();
             }
+        List<String> units = Units.unitsOf(dimension);
+        String example = units.isEmpty() ? "" : Written.of(amount) + " " + units.getFirst();
         problems.add(ReadProblem.Kind.UNIT_MISSING, amount, null,
-                dimension.word() + " expected, " + written(amount) + " has no unit");
+                dimension.word() + " expected, " + Written.of(amount) + " has no unit" + (example.isEmpty() ? "" : "; " + example + "?"));
         return Optional.empty();
-    }
-
-    private static String written(Amount amount) {
-        return amount instanceof Measure measure
-                ? (measure.isNegative() ? "-" : "") + measure.getNumber() + (measure.getUnit() == null ? "" : " " + measure.getUnit())
-                : "the formula";
     }
 
     /** A length in metres, required; 0 where it cannot be understood, which is reported. */

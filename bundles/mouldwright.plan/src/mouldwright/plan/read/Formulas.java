@@ -1,6 +1,6 @@
 package mouldwright.plan.read;
 
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,7 +12,9 @@ import mouldwright.model.Let;
 import mouldwright.model.LetReference;
 import mouldwright.model.Measure;
 import mouldwright.model.Negative;
+import mouldwright.model.Plug;
 import mouldwright.model.PlugPackage;
+import mouldwright.units.Dimension;
 import mouldwright.units.NotANumber;
 import mouldwright.units.Refusal;
 import mouldwright.units.Unit;
@@ -24,18 +26,22 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 /** Works out amounts and the small formulas in parentheses, with their dimensions. */
 final class Formulas {
 
-    private final Unit bareUnit;
-    private final Problems problems;
-    private final Set<Let> open = new HashSet<>();
+    private static final Unit MILLIMETRE = Units.find("mm").orElseThrow();
 
-    /** @param bareUnit unit of bare lengths */
-    Formulas(Unit bareUnit, Problems problems) {
-        this.bareUnit = bareUnit;
+    private final Problems problems;
+    private final Set<Let> open = new LinkedHashSet<>();
+
+    Formulas(Problems problems) {
         this.problems = problems;
     }
 
-    Unit bareUnit() {
-        return bareUnit;
+    /** The unit of a bare length: the units of the plug it stands in; millimetres in a library, or where the plug names none. */
+    static Unit bareUnit(EObject amount) {
+        EObject top = amount;
+        while (top != null && !(top instanceof Plug))
+            top = top.eContainer();
+        return top instanceof Plug plug && plug.getUnits() != null
+                ? Units.find(plug.getUnits()).filter(unit -> unit.dimension().equals(Dimension.LENGTH)).orElse(MILLIMETRE) : MILLIMETRE;
     }
 
     /** What an amount comes to; empty, and reported, where it comes to nothing. */
@@ -62,7 +68,8 @@ final class Formulas {
             case WrittenNumber.Rejected(String message) -> nothing(ReadProblem.Kind.NUMBER, measure, at, message);
             case WrittenNumber.Value value -> {
                 if (value.decimalComma())
-                    problems.add(ReadProblem.Kind.DECIMAL_COMMA, measure, at, "a decimal comma; write " + value.withPoint());
+                    problems.add(ReadProblem.Kind.DECIMAL_COMMA, measure, at,
+                            "a decimal comma in " + measure.getNumber() + "; it is read as " + value.withPoint().replace("-", ""), "write `" + value.withPoint().replace("-", "") + "`");
                 yield withUnit(measure, value.value(), measure.getUnit(), PlugPackage.Literals.MEASURE__UNIT);
             }
         };
@@ -73,13 +80,15 @@ final class Formulas {
             return Optional.of(new Worked.Bare(value));
         Optional<Unit> unit = Units.find(spelling);
         if (unit.isEmpty())
-            return nothing(ReadProblem.Kind.UNIT_UNKNOWN, object, feature, "no unit is spelt " + spelling + nearest(spelling));
+            return unknownUnit(object, spelling, feature);
         return guarded(object, () -> new Worked.Of(mouldwright.units.Amount.of(value, unit.get())));
     }
 
-    private static String nearest(String spelling) {
+    private Optional<Worked> unknownUnit(EObject object, String spelling, EStructuralFeature feature) {
         List<String> near = Units.suggest(spelling);
-        return near.isEmpty() ? "" : "; " + near.getFirst() + "?";
+        problems.add(ReadProblem.Kind.UNIT_UNKNOWN, object, feature, "`" + spelling + "` is no unit" + (near.isEmpty() ? "" : "; `" + near.getFirst() + "`?"),
+                near.isEmpty() ? "" : "write `" + near.getFirst() + "`");
+        return Optional.empty();
     }
 
     private Optional<Worked> bracket(Bracket bracket) {
@@ -100,8 +109,8 @@ final class Formulas {
         Worked a = left.get();
         Worked b = right.get();
         return guarded(binary, () -> sameKind(a, b, switch (binary.getOperator()) {
-            case PLUS -> a.beside(b, bareUnit).plus(b.beside(a, bareUnit));
-            case MINUS -> a.beside(b, bareUnit).minus(b.beside(a, bareUnit));
+            case PLUS -> a.beside(b, bareUnit(binary)).plus(b.beside(a, bareUnit(binary)));
+            case MINUS -> a.beside(b, bareUnit(binary)).minus(b.beside(a, bareUnit(binary)));
             case TIMES -> a.factor().times(b.factor());
             case OVER -> a.factor().over(b.factor());
         }));
@@ -111,7 +120,7 @@ final class Formulas {
         boolean least = "min".equals(call.getFunction());
         if (!least && !"max".equals(call.getFunction()))
             return nothing(ReadProblem.Kind.FORMULA, call, PlugPackage.Literals.CALL__FUNCTION,
-                    "no function is called " + call.getFunction() + "; min or max?");
+                    "no formula is called `" + call.getFunction() + "`; min and max are");
         Optional<Worked> result = Optional.empty();
         for (Amount argument : call.getArguments()) {
             Optional<Worked> next = work(argument);
@@ -123,8 +132,8 @@ final class Formulas {
             }
             Worked a = result.get();
             Worked b = next.get();
-            result = guarded(call, () -> sameKind(a, b, least ? a.beside(b, bareUnit).min(b.beside(a, bareUnit))
-                    : a.beside(b, bareUnit).max(b.beside(a, bareUnit))));
+            result = guarded(call, () -> sameKind(a, b, least ? a.beside(b, bareUnit(call)).min(b.beside(a, bareUnit(call)))
+                    : a.beside(b, bareUnit(call)).max(b.beside(a, bareUnit(call)))));
             if (result.isEmpty())
                 return result;
         }
@@ -136,13 +145,19 @@ final class Formulas {
         if (let == null || let.eIsProxy())
             return nothing(ReadProblem.Kind.UNRESOLVED, reference, PlugPackage.Literals.LET_REFERENCE__LET, "no amount of that name");
         if (!open.add(let))
-            return nothing(ReadProblem.Kind.CIRCLE, reference, PlugPackage.Literals.LET_REFERENCE__LET,
-                    let.getName() + " in the end rests on itself");
+            return isFirstOfItsCircle(let) ? nothing(ReadProblem.Kind.FORMULA, reference, PlugPackage.Literals.LET_REFERENCE__LET,
+                    "`" + let.getName() + "` is worked out from itself") : Optional.empty();
         try {
             return work(let.getValue());
         } finally {
             open.remove(let);
         }
+    }
+
+    /** So that a circle of named amounts is told once, not once for each. */
+    private boolean isFirstOfItsCircle(Let let) {
+        List<?> siblings = let.eContainer() instanceof Plug plug ? plug.getLets() : List.of(let);
+        return open.stream().dropWhile(other -> other != let).allMatch(other -> siblings.indexOf(other) >= siblings.indexOf(let));
     }
 
     private static Worked sameKind(Worked a, Worked b, mouldwright.units.Amount amount) {
@@ -155,7 +170,7 @@ final class Formulas {
         } catch (NotANumber refusal) {
             return nothing(ReadProblem.Kind.FORMULA, object, null, refusal.getMessage());
         } catch (Refusal refusal) {
-            return nothing(ReadProblem.Kind.DIMENSION, object, null, refusal.getMessage());
+            return nothing(ReadProblem.Kind.FORMULA, object, null, refusal.getMessage());
         }
     }
 

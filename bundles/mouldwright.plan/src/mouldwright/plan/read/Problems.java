@@ -14,7 +14,11 @@ final class Problems {
     private final Set<ReadProblem> all = new LinkedHashSet<>();
 
     void add(ReadProblem.Kind kind, EObject object, EStructuralFeature feature, String message) {
-        all.add(new ReadProblem(kind, object, Optional.ofNullable(feature), message));
+        add(kind, object, feature, message, "");
+    }
+
+    void add(ReadProblem.Kind kind, EObject object, EStructuralFeature feature, String message, String fix) {
+        all.add(new ReadProblem(kind, object, Optional.ofNullable(feature), message, fix));
     }
 
     List<ReadProblem> all() {

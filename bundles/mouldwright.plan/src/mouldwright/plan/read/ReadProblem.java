@@ -9,24 +9,37 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  *  @param kind    what is wrong
  *  @param object  the part of the model it stands at
  *  @param feature the feature of it, where one is to blame
- *  @param message in words, with the figure and what was expected */
-public record ReadProblem(Kind kind, EObject object, Optional<EStructuralFeature> feature, String message) {
+ *  @param message in words, with the figure and what was expected
+ *  @param fix     what would mend it, in a few words; empty if nothing can be said for sure */
+public record ReadProblem(Kind kind, EObject object, Optional<EStructuralFeature> feature, String message, String fix) {
 
     /** What can be wrong. */
     public enum Kind {
-        /** A figure of the wrong dimension. */ DIMENSION,
-        /** A number without a unit where none is implied. */ UNIT_MISSING,
-        /** A unit nobody knows. */ UNIT_UNKNOWN,
-        /** Something that is no number. */ NUMBER,
-        /** A formula without an answer. */ FORMULA,
-        /** Low, likely and high out of order. */ RANGE,
-        /** Something that must be stated and is not. */ MISSING,
-        /** Two statements that cannot both hold. */ CONTRADICTION,
-        /** A name that leads nowhere; the linker reports it too. */ UNRESOLVED,
-        /** Something that in the end rests on itself. */ CIRCLE,
-        /** No such day. */ DATE,
-        /** A decimal comma; read, but wants a point. */ DECIMAL_COMMA,
-        /** Understood by the language, not yet by the engine. */ UNSUPPORTED
+        /** A figure of the wrong dimension. */ DIMENSION("MW903"),
+        /** A number without a unit where none is implied. */ UNIT_MISSING("MW905"),
+        /** A unit nobody knows. */ UNIT_UNKNOWN("MW904"),
+        /** Something that is no number. */ NUMBER("MW906"),
+        /** A formula without an answer. */ FORMULA("MW907"),
+        /** Low, likely and high out of order. */ RANGE("MW906"),
+        /** Something that must be stated and is not. */ MISSING("MW919"),
+        /** Two statements that cannot both hold. */ CONTRADICTION("MW920"),
+        /** A name that leads nowhere; the linker reports it too. */ UNRESOLVED("MW902"),
+        /** Something that in the end rests on itself. */ CIRCLE("MW913"),
+        /** No such day. */ DATE("MW916"),
+        /** A decimal comma; read, but wants a point. */ DECIMAL_COMMA("MW908"),
+        /** Understood by the language, not yet by the engine. */ UNSUPPORTED("MW921"),
+        /** A figure outside all reason. */ BOUNDS("MW906");
+
+        private final String code;
+
+        Kind(String code) {
+            this.code = code;
+        }
+
+        /** Code of the finding. */
+        public String code() {
+            return code;
+        }
     }
 
     /** Refuses missing parts. */
@@ -35,6 +48,7 @@ public record ReadProblem(Kind kind, EObject object, Optional<EStructuralFeature
         Objects.requireNonNull(object, "object");
         Objects.requireNonNull(feature, "feature");
         Objects.requireNonNull(message, "message");
+        Objects.requireNonNull(fix, "fix");
     }
 
     /** @return whether no spec can be made while this stands */

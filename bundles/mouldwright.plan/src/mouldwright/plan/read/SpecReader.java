@@ -24,7 +24,6 @@ import mouldwright.units.Units;
 /** Reads a plug of the model into a spec. */
 public final class SpecReader {
 
-    private static final Unit MILLIMETRE = Units.find("mm").orElseThrow();
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final TextPlaces places;
@@ -40,7 +39,7 @@ public final class SpecReader {
      *  @return the spec, or why there is none; never an exception, whatever the model */
     public Reading read(Plug m, List<mouldwright.model.Survey> surveys) {
         Problems problems = new Problems();
-        FigureReader figures = new FigureReader(new Formulas(bareUnit(m, problems), problems), places, problems);
+        FigureReader figures = new FigureReader(new Formulas(problems), places, problems);
         MaterialReader materials = new MaterialReader(figures);
         LaminateReader laminates = new LaminateReader(figures, materials);
         BodyReader bodies = new BodyReader(figures);
@@ -54,16 +53,6 @@ public final class SpecReader {
                 blocks.skin(m.getSkin()), blocks.finish(m.getFinish()), blocks.mould(m.getMould()), accepted(m, figures), read,
                 figures.origin(m));
         return new Reading(problems.blocking() ? Optional.empty() : Optional.of(spec), problems.all());
-    }
-
-    /** The plug's unit of length; millimetres where none is stated. */
-    private static Unit bareUnit(Plug m, Problems problems) {
-        if (m.getUnits() == null)
-            return MILLIMETRE;
-        Optional<Unit> unit = Units.find(m.getUnits()).filter(found -> found.dimension().equals(Dimension.LENGTH));
-        if (unit.isEmpty())
-            problems.add(ReadProblem.Kind.UNIT_UNKNOWN, m, Literals.PLUG__UNITS, m.getUnits() + " is no unit of length; mm?");
-        return unit.orElse(MILLIMETRE);
     }
 
     private static Workshop workshop(Plug m, FigureReader figures, MaterialReader materials) {

@@ -1,0 +1,51 @@
+package mouldwright.check;
+
+import mouldwright.plan.BuildPlan;
+import mouldwright.plan.PlanFault;
+
+/** What the stages met while measuring and could not, or only with trouble, make sense of. */
+final class CannotBeBuilt implements Check {
+
+    @Override public void examine(BuildPlan plan, Findings out) {
+        for (PlanFault fault : plan.faults())
+            out.add(new Finding(code(fault.kind()), severity(fault.kind()), fault.place(), message(fault), fault.remedy()));
+    }
+
+    private static String message(PlanFault fault) {
+        String figure = fault.figure().map(f -> Findings.figure(f.value(), f.dimension())).orElse("");
+        String limit = fault.limit().map(f -> Findings.figure(f.value(), f.dimension())).orElse("");
+        String figures = figure.isEmpty() || limit.isEmpty() ? figure + limit : figure + " against " + limit;
+        return fault.message() + (figures.isEmpty() ? "" : " (" + figures + ")");
+    }
+
+    private static String code(PlanFault.Kind kind) {
+        return switch (kind) {
+            case SECTION -> "MW101";
+            case SECTION_DOUBTFUL -> "MW102";
+            case LOFT -> "MW103";
+            case STATION_OUTSIDE -> "MW104";
+            case PLATE_VANISHED -> "MW201";
+            case PLATE_SPLIT -> "MW202";
+            case END_PLATE_LARGER_OUTSIDE -> "MW203";
+            case BAY_SHUT -> "MW204";
+            case NO_CAVITY -> "MW301";
+            case SHELL_TOO_THICK -> "MW302";
+            case CREAM_TOO_SHORT -> "MW303";
+            case ROLL_TOO_NARROW -> "MW503";
+            case NO_PLY -> "MW504";
+            case GEL_OUTSIDE_TABLE -> "MW601";
+            case CATALYST_CLAMPED -> "MW602";
+            case NO_CATALYST -> "MW603";
+            case FIGURE -> "MW906";
+            case NAME -> "MW902";
+        };
+    }
+
+    private static Severity severity(PlanFault.Kind kind) {
+        return switch (kind) {
+            case SECTION, LOFT, STATION_OUTSIDE, PLATE_VANISHED, PLATE_SPLIT, BAY_SHUT, NO_CAVITY, CREAM_TOO_SHORT, ROLL_TOO_NARROW, NO_PLY, FIGURE,
+                    NAME -> Severity.ERROR;
+            case SECTION_DOUBTFUL, END_PLATE_LARGER_OUTSIDE, SHELL_TOO_THICK, GEL_OUTSIDE_TABLE, CATALYST_CLAMPED, NO_CATALYST -> Severity.WARNING;
+        };
+    }
+}

@@ -1,0 +1,32 @@
+package mouldwright.check;
+
+import java.util.List;
+import mouldwright.plan.BuildPlan;
+
+/** All checks of a plan. A new check is one class and one line here. */
+public final class Catalogue {
+
+    private static final List<Check> ALL = List.of(
+            new CannotBeBuilt(),
+            new BevelTooSteep(),
+            new GapTooWide(),
+            new ShopOutsideFoam(),
+            new FoamFiguresDisagree(),
+            new OverfillTooLow(),
+            new LiftsNeeded(),
+            new CrownTooHigh(),
+            new BoardTooShort(),
+            new FaceUncovered(),
+            new FaceShortOfPlies());
+
+    private Catalogue() { }
+
+    /** What all checks find in a plan.
+     *  @return findings in the order of the catalogue */
+    public static List<Finding> examine(BuildPlan plan) {
+        Findings findings = new Findings();
+        for (Check check : ALL)
+            check.examine(plan, findings);
+        return findings.all();
+    }
+}

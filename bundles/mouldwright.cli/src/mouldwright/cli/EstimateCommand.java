@@ -1,0 +1,113 @@
+package mouldwright.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import mouldwright.project.OutputUnits;
+import mouldwright.project.SafeWrite;
+import mouldwright.project.WriteResult;
+import mouldwright.report.Caution;
+import mouldwright.report.CsvReport;
+import mouldwright.report.Estimate;
+import mouldwright.report.JsonReport;
+import mouldwright.report.PathNames;
+import mouldwright.report.TextReport;
+import mouldwright.services.Checked;
+import mouldwright.services.ProcessIo;
+import mouldwright.services.SpecSession;
+import mouldwright.units.UnitSystem;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Prints the build plan of a plug. With errors in the spec it prints the findings and no figures. */
+final class EstimateCommand implements Subcommand {
+
+    @Override
+    public String name() {
+        return "estimate";
+    }
+
+    @Override
+    public String summary() {
+        return "print the build plan of a plug";
+    }
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addOption(Options.choice("--format", "text|json|csv", "how: text, a JSON object, or the quantities as CSV",
+                List.of("text", "json", "csv")));
+        spec.addOption(Options.text("--out", "FILE", "write to a file instead; a crash leaves the old one whole"));
+        spec.addOption(Options.text("--stage", "NAME", "one stage alone: shape, frame, fill, skin"));
+        spec.addOption(Options.choice("--units", "metric|us", "units of the text; else as the project says, else metric", List.of("metric", "us")));
+        spec.addOption(Options.text("--plug", "NAME", "which plug, where the file has several"));
+        spec.addPositional(Options.parameter(0, "FILE", "a spec"));
+    }
+
+    @Override
+    public int run(ParseResult parsed, ProcessIo io) {
+        Path file = Paths.of(parsed.matchedPositionalValue(0, ""), io);
+        Optional<Path> target = Options.value(parsed, "--out").map(written -> Paths.of(written, io));
+        if (target.isPresent() && (target.get().equals(file) || target.get().toString().endsWith(".plug"))) {
+            throw new WrongUsage("--out would write over a spec: " + target.get().getFileName());
+        }
+        Checked checked = SpecSession.start().check(file, () -> false);
+        return switch (PlugChoice.of(checked, Options.value(parsed, "--plug"), io)) {
+            case PlugChoice.None(int code) -> code;
+            case PlugChoice.Chosen(var plan) -> {
+                Estimate whole = Estimate.of(plan, checked.revision(), checked.findings());
+                Estimate estimate = Options.value(parsed, "--stage").map(stage -> one(whole, stage)).orElse(whole);
+                yield deliver(print(estimate, parsed, checked, io), target, io);
+            }
+        };
+    }
+
+    private static Estimate one(Estimate whole, String stage) {
+        if (!whole.stages().contains(stage)) {
+            throw new WrongUsage("no stage `" + stage + "` in this plan, which has " + String.join(", ", whole.stages()));
+        }
+        return whole.only(stage);
+    }
+
+    private static String print(Estimate estimate, ParseResult parsed, Checked checked, ProcessIo io) {
+        PathNames names = new PathNames(io.directory());
+        return switch (Options.value(parsed, "--format").orElse("text")) {
+            case "json" -> new JsonReport(names).print(estimate);
+            case "csv" -> {
+                besidesFigures(estimate, checked, io);
+                yield new CsvReport().print(estimate);
+            }
+            default -> new TextReport(units(parsed, checked), names).print(estimate);
+        };
+    }
+
+    /** A table of figures has no room for words, but cautions and findings must not be lost. */
+    private static void besidesFigures(Estimate estimate, Checked checked, ProcessIo io) {
+        if (!checked.findings().isEmpty()) {
+            FindingsOutput.toError(checked.findings(), checked.texts(), io);
+        }
+        if (!estimate.cautions().isEmpty()) {
+            estimate.cautions().forEach(caution -> io.err().print("! " + caution.words() + "\n"));
+            io.err().print("! " + Caution.DEFERENCE + "\n");
+        }
+    }
+
+    private static UnitSystem units(ParseResult parsed, Checked checked) {
+        boolean us = Options.value(parsed, "--units").map("us"::equals)
+                .orElseGet(() -> checked.project().settings().units().filter(units -> units == OutputUnits.US).isPresent());
+        return us ? UnitSystem.US : UnitSystem.METRIC;
+    }
+
+    private static int deliver(String text, Optional<Path> target, ProcessIo io) {
+        if (target.isEmpty()) {
+            io.out().print(text);
+            return ExitCode.FINE;
+        }
+        return switch (SafeWrite.text(target.get(), text)) {
+            case WriteResult.Written written -> ExitCode.FINE;
+            case WriteResult.NotWritten(Path path, String message) -> {
+                io.err().print("mouldwright: " + new PathNames(io.directory()).of(path) + " is not written: " + message + "\n");
+                yield ExitCode.FILE;
+            }
+        };
+    }
+}

@@ -1,0 +1,2 @@
+/** Splines, quadrature and arc length: the mathematics under sections and lofts. */
+package mouldwright.geometry.curve;

@@ -1,0 +1,160 @@
+package mouldwright.geometry.fill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import java.util.function.ToDoubleFunction;
+import mouldwright.geometry.curve.Kronrod;
+import mouldwright.geometry.loft.Loft;
+import mouldwright.geometry.loft.Side;
+import mouldwright.geometry.measure.Measured;
+import mouldwright.geometry.offset.FoamLine;
+import mouldwright.geometry.offset.Layer;
+import mouldwright.geometry.plane.Outline;
+import mouldwright.geometry.plane.Region;
+
+/** What is poured into a bay: over its clear length the foam line grown by the overfill, less the pocket inside the shell,
+ *  less the backbones. Long work ends with a CancellationException once it is cancelled. */
+public final class Cavity {
+    private final Loft loft;
+    private final CavityOrder order;
+    private final List<Cut> cuts = new ArrayList<>();
+    private final List<Region> ends;
+
+    /** A section of the cavity with its weights in two quadrature orders, metres. */
+    private record Cut(double high, double low, Region poured, double net, double pocket) { }
+
+    private Cavity(Loft loft, CavityOrder order, BooleanSupplier cancelled) {
+        this.loft = loft;
+        this.order = order;
+        double from = Math.max(order.foreX(), loft.startX()), to = Math.min(order.aftX(), loft.endX());
+        if (!(from < to)) {
+            ends = List.of();
+            return;
+        }
+        List<Double> borders = borders(from, to);
+        for (int i = 0; i + 1 < borders.size(); i++)
+            addCuts(borders.get(i), borders.get(i + 1), cancelled);
+        ends = List.of(poured(from, Side.AFT, pocket(from, Side.AFT)), poured(to, Side.FORWARD, pocket(to, Side.FORWARD)));
+    }
+
+    /** Measures a cavity.
+     *  @param loft      the body, scaled for shrink already
+     *  @param order     what is wanted; a length past an end of the body is left out
+     *  @param cancelled asked per section */
+    public static Cavity of(Loft loft, CavityOrder order, BooleanSupplier cancelled) {
+        return new Cavity(loft, order, cancelled);
+    }
+
+    /** Where the section's area changes abruptly or bends: stations of the loft and ends of layers. */
+    private List<Double> borders(double from, double to) {
+        TreeSet<Double> borders = new TreeSet<>(List.of(from, to));
+        borders.addAll(loft.stations());
+        for (Layer layer : order.buildUp().layers())
+            borders.addAll(List.of(layer.fromX(), layer.toX()));
+        return List.copyOf(borders.subSet(from, true, to, true));
+    }
+
+    private void addCuts(double from, double to, BooleanSupplier cancelled) {
+        for (int k = 0; k < Kronrod.SIZE; k++) {
+            if (cancelled.getAsBoolean())
+                throw new CancellationException();
+            double x = from + (to - from) * Kronrod.node(k);
+            Region pocket = pocket(x, Side.AFT);
+            Region net = less(FoamLine.at(loft, x, Side.AFT, order.buildUp()), pocket);
+            cuts.add(new Cut(Kronrod.high(k) * (to - from), Kronrod.low(k) * (to - from), poured(x, Side.AFT, pocket),
+                    net.area(), pocket.area()));
+        }
+    }
+
+    private Region pocket(double x, Side side) {
+        return order.shell().isEmpty() ? Region.EMPTY
+                : FoamLine.within(loft, x, side, order.buildUp(), order.shell().getAsDouble());
+    }
+
+    private Region poured(double x, Side side, Region pocket) {
+        return less(FoamLine.grown(loft, x, side, order.buildUp(), order.overfill()), pocket);
+    }
+
+    private Region less(Region whole, Region pocket) {
+        Region rest = whole.minus(pocket);
+        for (Outline backbone : order.backbones())
+            rest = rest.minus(Region.of(backbone));
+        return rest;
+    }
+
+    private Measured sum(ToDoubleFunction<Cut> figure) {
+        double high = 0, low = 0;
+        for (Cut cut : cuts) {
+            double value = figure.applyAsDouble(cut);
+            high += cut.high * value;
+            low += cut.low * value;
+        }
+        return new Measured(high, Math.abs(high - low));
+    }
+
+    /** Volume with overfill, cubic metres. */
+    public Measured poured() {
+        return sum(c -> c.poured.area());
+    }
+
+    /** Volume without overfill, cubic metres. */
+    public Measured net() {
+        return sum(Cut::net);
+    }
+
+    /** What is carved off: poured less net, cubic metres. */
+    public Measured trim() {
+        return sum(c -> c.poured.area() - c.net);
+    }
+
+    /** Volume of the pocket to be packed, backbones counted as part of it where they cross it, cubic metres. */
+    public Measured pocket() {
+        return sum(Cut::pocket);
+    }
+
+    /** Whether the shell is thicker than the section somewhere, so that no pocket is left there. */
+    public boolean pocketCloses() {
+        return order.shell().isPresent() && cuts.stream().anyMatch(c -> c.pocket == 0);
+    }
+
+    /** Whether a shell was asked for and no pocket is left anywhere. */
+    public boolean pocketEmpty() {
+        return order.shell().isPresent() && cuts.stream().allMatch(c -> c.pocket == 0);
+    }
+
+    /** From where to where the cavity reaches, overfill counted. */
+    public Extent extent(Attitude attitude) {
+        double low = Double.POSITIVE_INFINITY, high = Double.NEGATIVE_INFINITY;
+        List<Region> all = new ArrayList<>(ends);
+        cuts.forEach(c -> all.add(c.poured));
+        for (Region region : all) {
+            low = Math.min(low, region.lowest(attitude.upY(), attitude.upZ()));
+            high = Math.max(high, -region.lowest(-attitude.upY(), -attitude.upZ()));
+        }
+        return low <= high ? new Extent(low, high) : new Extent(0, 0);
+    }
+
+    /** Volume between two heights along the upward direction, overfill counted, cubic metres. */
+    public Measured between(Attitude attitude, double low, double high) {
+        return high <= low ? Measured.ZERO
+                : sum(c -> c.poured.areaBetween(attitude.upY(), attitude.upZ(), low, high));
+    }
+
+    /** Volumes of lifts of equal height from the lowest up. @param lifts how many, 1 or more */
+    public List<Measured> lifts(Attitude attitude, int lifts) {
+        Extent extent = extent(attitude);
+        List<Measured> volumes = new ArrayList<>();
+        for (int i = 0; i < lifts; i++)
+            volumes.add(between(attitude, extent.low() + extent.height() * i / lifts,
+                    i + 1 == lifts ? extent.high() : extent.low() + extent.height() * (i + 1) / lifts));
+        return volumes;
+    }
+
+    /** The section of the cavity at an x, overfill counted. */
+    public Region at(double x) {
+        return poured(x, Side.AFT, pocket(x, Side.AFT));
+    }
+}

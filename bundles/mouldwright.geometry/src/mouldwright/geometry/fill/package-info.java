@@ -1,0 +1,2 @@
+/** The cavities foam is poured into. */
+package mouldwright.geometry.fill;

@@ -1,0 +1,2 @@
+/** Areas, volumes and centroids of lofted bodies. */
+package mouldwright.geometry.measure;

@@ -1,0 +1,141 @@
+package mouldwright.geometry.plane;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A closed ring of straight pieces in a section plane, counter-clockwise in (y, z), that is, seen from aft looking forward
+ *  with starboard to the right. The first point is not repeated. */
+public final class Outline {
+    private final double[] y;
+    private final double[] z;
+
+    private Outline(double[] y, double[] z) {
+        this.y = y;
+        this.z = z;
+    }
+
+    /** Through the given points, turned counter-clockwise if need be; a point that repeats the one before it is left out.
+     *  @param points metres */
+    public static Outline of(List<PlanePoint> points) {
+        List<PlanePoint> kept = new ArrayList<>();
+        for (PlanePoint p : points)
+            if (kept.isEmpty() || !kept.getLast().equals(p))
+                kept.add(p);
+        while (kept.size() > 1 && kept.getLast().equals(kept.getFirst()))
+            kept.removeLast();
+        double[] y = kept.stream().mapToDouble(PlanePoint::y).toArray();
+        double[] z = kept.stream().mapToDouble(PlanePoint::z).toArray();
+        Outline ring = new Outline(y, z);
+        return ring.signedArea() < 0 ? of(kept.reversed()) : ring;
+    }
+
+    /** The corners in order. */
+    public List<PlanePoint> points() {
+        List<PlanePoint> points = new ArrayList<>();
+        for (int i = 0; i < y.length; i++)
+            points.add(new PlanePoint(y[i], z[i]));
+        return points;
+    }
+
+    /** Number of corners. */
+    public int size() { return y.length; }
+
+    /** Half-breadth of a corner, metres. */
+    public double y(int corner) { return y[corner]; }
+
+    /** Height of a corner, metres. */
+    public double z(int corner) { return z[corner]; }
+
+    private double signedArea() {
+        return moments()[0];
+    }
+
+    /** Area and first moments by the shoelace formula, about the first corner so that distance from the origin costs no
+     *  digits. */
+    private double[] moments() {
+        double area = 0, my = 0, mz = 0;
+        for (int i = 1; i + 1 < y.length; i++) {
+            double ay = y[i] - y[0], az = z[i] - z[0], by = y[i + 1] - y[0], bz = z[i + 1] - z[0];
+            double twice = ay * bz - az * by;
+            area += twice / 2;
+            my += twice * (ay + by) / 6;
+            mz += twice * (az + bz) / 6;
+        }
+        return new double[] { area, my, mz };
+    }
+
+    /** Area, square metres, not negative. */
+    public double area() {
+        return Math.abs(signedArea());
+    }
+
+    /** Length all round, metres. */
+    public double length() {
+        double sum = 0;
+        for (int i = 0; i < y.length; i++)
+            sum += Math.hypot(y[next(i)] - y[i], z[next(i)] - z[i]);
+        return sum;
+    }
+
+    private int next(int i) {
+        return i + 1 == y.length ? 0 : i + 1;
+    }
+
+    /** Centroid of the area; of a ring without area its first corner. */
+    public PlanePoint centroid() {
+        double[] m = moments();
+        return m[0] == 0 ? new PlanePoint(y[0], z[0]) : new PlanePoint(y[0] + m[1] / m[0], z[0] + m[2] / m[0]);
+    }
+
+    /** Scaled by a factor about y = 0, z = 0. */
+    public Outline scaled(double factor) {
+        return of(points().stream().map(p -> new PlanePoint(p.y() * factor, p.z() * factor)).toList());
+    }
+
+    /** Smallest half-breadth, metres. */
+    public double minY() { return least(y); }
+
+    /** Largest half-breadth, metres. */
+    public double maxY() { return greatest(y); }
+
+    /** Lowest point, metres. */
+    public double minZ() { return least(z); }
+
+    /** Highest point, metres. */
+    public double maxZ() { return greatest(z); }
+
+    private static double least(double[] values) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double v : values)
+            least = Math.min(least, v);
+        return least;
+    }
+
+    private static double greatest(double[] values) {
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (double v : values)
+            greatest = Math.max(greatest, v);
+        return greatest;
+    }
+
+    /** Whether a place lies inside the ring; one exactly on it may count either way. */
+    public boolean contains(PlanePoint place) {
+        return Winding.number(y, z, place.y(), place.z()) != 0;
+    }
+
+    /** Shortest distance from a place to the ring itself, metres. */
+    public double distance(PlanePoint place) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < y.length; i++) {
+            double dy = y[next(i)] - y[i], dz = z[next(i)] - z[i];
+            double square = dy * dy + dz * dz;
+            double w = square == 0 ? 0 : Math.clamp(((place.y() - y[i]) * dy + (place.z() - z[i]) * dz) / square, 0.0, 1.0);
+            least = Math.min(least, Math.hypot(y[i] + w * dy - place.y(), z[i] + w * dz - place.z()));
+        }
+        return least;
+    }
+
+    double[] ys() { return y; }
+
+    double[] zs() { return z; }
+}

@@ -1,0 +1,2 @@
+/** Outlines and regions of a section plane. */
+package mouldwright.geometry.plane;

@@ -1,0 +1,252 @@
+package mouldwright.language.parser;
+
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_DATE;
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_ID;
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_NUMBER;
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_STRING;
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_UNIT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import mouldwright.units.Units;
+
+/** The ways to read on after a mistake, each a single slip of the writer: a word misspelt, left out or put in. */
+final class Candidates {
+
+	private static final List<String> CONNECTORS = List.of("at", "to", "by", "of", "from", "for", "and", "most", "least", "after", "within",
+			"above", "sections", "shrink", "out", "height", "girth", "pull", "piece", "ply", "coats", "on", "layer", "column", "side", "down",
+			"depth", "over", "rise", "now", "off", "grit", "per", "every", "lofted", "using", "(", ")", "=", ",", "add");
+
+	private static final List<List<String>> PAIRS = List.of(List.of("at", "most"), List.of("at", "least"), List.of("of", "ply"));
+
+	private final Tokens tokens;
+	private final Words words;
+	private final int at;
+	private final int expected;
+	private final List<Repair> found = new ArrayList<>();
+
+	Candidates(Tokens tokens, Words words, int at, int expected) {
+		this.tokens = tokens;
+		this.words = words;
+		this.at = at;
+		this.expected = expected;
+	}
+
+	List<Repair> all() {
+		Set<Integer> places = new TreeSet<>();
+		for (int v = Math.max(0, at - 3); v <= Math.min(tokens.size() - 1, at + 1); v++)
+			places.add(v);
+		new OddLines(tokens, words, at).find().ifPresent(odd -> {
+			found.add(odd.repair());
+			for (int v = odd.first(); v <= odd.last(); v++)
+				places.add(v);
+		});
+		places.forEach(this::respell);
+		unclosedTexts();
+		dates();
+		insertions();
+		removals();
+		return found;
+	}
+
+	/** Any word put in or taken instead, where no slip of one or two letters explains the mistake. */
+	List<Repair> anyWord() {
+		for (String keyword : words.all()) {
+			insert(at, words.type(keyword), 3.6);
+			if (at < tokens.size() && (tokens.type(at) == RULE_ID || words.isKeyword(tokens.type(at))) && words.type(keyword) != tokens.type(at)) {
+				String word = tokens.text(at);
+				found.add(new Repair(t -> t.retyped(at, words.type(keyword)), 3.5, "no `" + word + "` here; `" + keyword + "`?", at, at, keyword));
+			}
+		}
+		return found;
+	}
+
+	/** The cheapest way that always reads on: leave out what is left of the line. */
+	Repair leaveOutLine() {
+		return removal(Math.min(at, tokens.size() - 1), lastOfLine(at), 9);
+	}
+
+	private void respell(int v) {
+		String word = tokens.text(v);
+		int type = tokens.type(v);
+		if (type == RULE_ID || words.isKeyword(type)) {
+			words.near(word).forEach((keyword, slips) -> {
+				if (words.type(keyword) != type)
+					found.add(new Repair(t -> t.retyped(v, words.type(keyword)), 1 + slips + distance(v), "no `" + word + "` here; `" + keyword + "`?", v, v, keyword));
+			});
+			joined(v, word);
+		}
+		if (words.isKeyword(type))
+			found.add(new Repair(t -> t.retyped(v, RULE_ID), 2.5 + distance(v), "`" + word + "` is a word of the language; choose another name", v, v, ""));
+		if (type == RULE_UNIT && v > 0)
+			found.add(new Repair(t -> t.retyped(v, RULE_ID), 2.6 + distance(v), "`" + word + "` is a unit; choose another name", v, v, ""));
+		if (type != RULE_ID && !words.isKeyword(type) && type != RULE_NUMBER && type != RULE_STRING)
+			for (String brace : List.of("{", "}"))
+				if (words.type(brace) != type)
+					found.add(new Repair(t -> t.retyped(v, words.type(brace)), 2 + distance(v), "no `" + word + "` here; `" + brace + "`?", v, v, brace));
+	}
+
+	/** A word run into the number after it, or into the next word: {@code at1350}. */
+	private void joined(int v, String word) {
+		for (int cut = 1; cut < word.length(); cut++) {
+			String head = word.substring(0, cut);
+			String tail = word.substring(cut);
+			boolean number = tail.chars().allMatch(Character::isDigit);
+			Integer keyword = words.typeOrNull(head);
+			if (keyword == null || !Character.isLetter(head.charAt(0)) || !(number || words.typeOrNull(tail) != null))
+				continue;
+			int length = cut;
+			int second = number ? RULE_NUMBER : words.type(tail);
+			found.add(new Repair(t -> t.cut(v, length, keyword, second), 2 + distance(v), "a space is missing in `" + word + "`", v, v, head + " " + tail));
+		}
+	}
+
+	/** A text without its closing quote: it may end anywhere on its line. */
+	private void unclosedTexts() {
+		for (int v = Math.max(0, at - 1); v <= Math.min(at + 1, tokens.size() - 1); v++) {
+			if (!tokens.text(v).equals("\""))
+				continue;
+			int first = v;
+			for (int end = v; end < tokens.size() && tokens.line(end) == tokens.line(v); end++) {
+				int last = end;
+				found.add(new Repair(t -> t.joined(first, last, RULE_STRING), 2 - 0.001 * (last - first), "the closing quote is missing", first, last, ""));
+			}
+		}
+	}
+
+	/** A date not written as YYYY-MM-DD. */
+	private void dates() {
+		for (int v = Math.max(0, at - 2); v <= at && v + 4 < tokens.size(); v++) {
+			int first = v;
+			boolean date = true;
+			for (int i = 0; i < 5; i++)
+				date &= tokens.type(v + i) == (i % 2 == 0 ? RULE_NUMBER : words.type("-")) && (i == 0 || tokens.touches(v + i - 1, v + i));
+			if (date)
+				found.add(new Repair(t -> t.joined(first, first + 4, RULE_DATE), 1.5,
+						"a date is written as year-month-day with two digits for month and day, as 2027-03-09", first, first + 4, ""));
+		}
+	}
+
+	private void insertions() {
+		if (expected > 0)
+			insert(at, expected, 2);
+		insert(at, RULE_NUMBER, 2.7);
+		insert(at, RULE_ID, 1.95);
+		for (List<String> pair : PAIRS)
+			found.add(new Repair(t -> t.inserted(at, words.type(pair.get(1)), pair.get(1)).inserted(at, words.type(pair.get(0)), pair.get(0)), 3,
+					"`" + String.join(" ", pair) + "` is missing " + before(at), Math.max(0, at - 1), Math.max(0, at - 1), ""));
+		insert(at, RULE_STRING, 3.2);
+		insert(at, words.type("{"), 2.8);
+		insert(at, words.type("}"), 2.8);
+		for (String connector : CONNECTORS) {
+			insert(at, words.type(connector), 3);
+			insert(at + 1, words.type(connector), 3.1);
+		}
+	}
+
+	private void insert(int v, int type, double cost) {
+		if (v > tokens.size() || tokens.size() == 0)
+			return;
+		String spelling = words.spelling(type);
+		String text = switch (type) {
+			case RULE_NUMBER -> "0";
+			case RULE_STRING -> "\"\"";
+			default -> spelling.isEmpty() ? "_" : spelling;
+		};
+		String next = v < tokens.size() ? "before `" + tokens.text(v) + "`" : "at the end of the file";
+		String before = before(v);
+		String message = switch (type) {
+			case RULE_NUMBER -> "a number is missing " + before;
+			case RULE_ID -> "a name is missing " + before;
+			case RULE_STRING -> "a text in \"quotes\" is missing " + before;
+			case RULE_UNIT -> "a unit is missing " + before;
+			default -> spelling.equals("}") ? "`}` is missing " + next + opening(v) : spelling.isEmpty() ? "something is missing " + before : "`" + spelling + "` is missing " + before;
+		};
+		int mark = spelling.equals("}") ? Math.min(v, tokens.size() - 1) : Math.max(0, v - 1);
+		found.add(new Repair(t -> t.inserted(v, type, text), cost, message, mark, mark, ""));
+	}
+
+	private String before(int v) {
+		return v == 0 ? "at the start" : "after `" + tokens.text(v - 1) + "`";
+	}
+
+	private String opening(int v) {
+		int depth = 0;
+		for (int i = Math.min(v, tokens.size()) - 1; i >= 0; i--) {
+			if (tokens.type(i) == words.type("}"))
+				depth++;
+			else if (tokens.type(i) == words.type("{") && depth-- == 0)
+				return ": the `{` of line " + tokens.line(i) + " is not closed";
+		}
+		return "";
+	}
+
+	private void removals() {
+		if (tokens.size() == 0)
+			return;
+		for (int v = Math.max(0, at - 2); v <= Math.min(at + 3, tokens.size() - 1); v++)
+			found.add(removal(v, v, (isMistakenUnit(v) ? 3.4 : 4) + distance(v)));
+		if (at >= tokens.size())
+			return;
+		int end = lastOfLine(at);
+		if (end > at)
+			found.add(removal(at, end, 5));
+		int start = at;
+		while (!tokens.startsLine(start))
+			start--;
+		if (start < at)
+			found.add(removal(start, end, 5.5));
+		for (int last = at + 1; last < end; last++)
+			found.add(removal(at, last, 4.8 + 0.01 * (last - at)));
+	}
+
+	/** A word after a number on its line is more likely a unit misspelt than a property. */
+	private boolean isMistakenUnit(int v) {
+		return v > 0 && tokens.type(v) == RULE_ID && tokens.type(v - 1) == RULE_NUMBER && tokens.line(v) == tokens.line(v - 1);
+	}
+
+	private Repair removal(int from, int to, double cost) {
+		return new Repair(t -> t.without(from, to - from + 1), cost, stray(from, to), from, to, "");
+	}
+
+	/** What to say of words that have no place where they stand. */
+	private String stray(int from, int to) {
+		String word = tokens.text(from);
+		if (tokens.type(from) == words.type("}"))
+			return "a `}` too many";
+		if (from > 0 && tokens.type(from - 1) == RULE_NUMBER && tokens.type(from) == RULE_ID) {
+			String number = tokens.text(from - 1);
+			List<String> units = Units.suggest(word);
+			if (tokens.touches(from - 1, from) && (units.isEmpty() || word.length() == 1 && !units.get(0).equalsIgnoreCase(word)))
+				return "`" + number + word + "` is no number";
+			return "`" + word + "` is no unit" + (units.isEmpty() ? "" : "; `" + units.get(0) + "`?");
+		}
+		if (word.equals("/") && from < to && tokens.text(from + 1).equals("*"))
+			return "the comment is never closed";
+		if (from == to || tokens.type(from) == RULE_ID || words.isKeyword(tokens.type(from)))
+			return "no `" + word + "` here";
+		return "no `" + word + " ... " + tokens.text(to) + "` here";
+	}
+
+	/** The last token of a line, or the one that closes a brace opened on it. */
+	private int lastOfLine(int v) {
+		int depth = 0;
+		int i = Math.min(v, tokens.size() - 1);
+		int line = tokens.line(i);
+		int last = i;
+		for (; i < tokens.size() && (depth > 0 || tokens.line(i) == line); i++) {
+			if (tokens.type(i) == words.type("{"))
+				depth++;
+			else if (tokens.type(i) == words.type("}") && depth-- == 0)
+				break;
+			last = i;
+		}
+		return last;
+	}
+
+	private double distance(int v) {
+		return 0.1 * Math.abs(v - at);
+	}
+}

@@ -1,0 +1,70 @@
+package mouldwright.language.plan;
+
+import com.google.inject.Inject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import mouldwright.check.Catalogue;
+import mouldwright.check.Finding;
+import mouldwright.model.Declaration;
+import mouldwright.model.Document;
+import mouldwright.model.Plug;
+import mouldwright.model.Survey;
+import mouldwright.plan.BuildPlan;
+import mouldwright.plan.read.ReadProblem;
+import mouldwright.plan.read.Reading;
+import mouldwright.plan.read.SpecReader;
+import mouldwright.plan.stage.Planner;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.xtext.util.IResourceScopeCache;
+
+/** The build plans of the plugs of a file, worked out once until the text changes. */
+public class Plans {
+
+	/**
+	 * What came of a plug.
+	 *
+	 * @param plan     its plan; empty if it could not be read into a spec
+	 * @param problems why it could not
+	 * @param findings what the checks found in the plan
+	 */
+	public record Planned(Optional<BuildPlan> plan, List<ReadProblem> problems, List<Finding> findings) {
+	}
+
+	@Inject
+	private IResourceScopeCache cache;
+
+	/**
+	 * The plan of a plug whose text has no errors.
+	 *
+	 * @param plug      the plug, with its names resolved
+	 * @param cancelled asked often
+	 */
+	public Planned of(Plug plug, BooleanSupplier cancelled) {
+		return cache.get(List.of("plan", EcoreUtil.getURI(plug).fragment()), plug.eResource(), () -> plan(plug, cancelled));
+	}
+
+	private static Planned plan(Plug plug, BooleanSupplier cancelled) {
+		Reading reading = new SpecReader(new NodePlaces()).read(plug, surveys(plug));
+		if (reading.spec().isEmpty())
+			return new Planned(Optional.empty(), reading.problems(), List.of());
+		BuildPlan plan = new Planner().plan(reading.spec().get(), cancelled);
+		return new Planned(Optional.of(plan), reading.problems(), Catalogue.examine(plan));
+	}
+
+	/** Surveys of a plug in its own file, in the order written. */
+	private static List<Survey> surveys(Plug plug) {
+		List<Survey> result = new ArrayList<>();
+		if (plug.eContainer() instanceof Document document)
+			for (Declaration declaration : document.getDeclarations())
+				if (declaration instanceof Survey survey && survey.getPlug() == plug)
+					result.add(survey);
+		return result;
+	}
+
+	/** The plugs a file declares, in the order written. */
+	public static List<Plug> plugs(Document document) {
+		return document.getDeclarations().stream().filter(Plug.class::isInstance).map(Plug.class::cast).toList();
+	}
+}

@@ -1,0 +1,39 @@
+package mouldwright.project;
+
+import java.nio.file.Path;
+
+/**
+ * Where the bytes of files come from: the disk, the editors that have them open, or a tree in version control. Only
+ * {@link ProjectFiles} asks it, after a path has been found to stay inside; a source that can be led elsewhere by a link
+ * must refuse that itself.
+ */
+public interface ContentSource {
+
+    /** What a source found. */
+    sealed interface Content { }
+
+    /**
+     * A plain file's bytes.
+     *
+     * @param bytes of the file; the receiver may keep them
+     * @param file  where it lies
+     */
+    record Found(byte[] bytes, Path file) implements Content { }
+
+    /**
+     * No file that may be read.
+     *
+     * @param reason  why
+     * @param message in words, without the name of the file
+     */
+    record NotFound(ReadResult.Reason reason, String message) implements Content { }
+
+    /**
+     * Fetches a file.
+     *
+     * @param file   absolute and normal, inside {@code within}
+     * @param within the folder nothing may lead out of, absolute and normal
+     * @param limit  bytes at most
+     */
+    Content fetch(Path file, Path within, long limit);
+}

@@ -1,0 +1,111 @@
+package mouldwright.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** An estimate as JSON, held to its schema and to the command line's contract. */
+class JsonReportTest {
+
+    private static final PathNames NAMES = new PathNames(Plans.FOLDER);
+    private static final String JSON = new JsonReport(NAMES).print(Plans.estimate());
+
+    private static String schemaText() throws IOException {
+        try (InputStream in = Estimate.class.getResourceAsStream("/schema/estimate.schema.json")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private static Schema schema() throws IOException {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(schemaText());
+    }
+
+    private static JsonObject parsed() {
+        return JsonParser.parseString(JSON).getAsJsonObject();
+    }
+
+    @Test void anEstimateIsAsItsSchemaSays() throws IOException { // JSON Schema 2020-12
+        assertThat(schema().validate(JSON, InputFormat.JSON)).isEmpty();
+    }
+
+    @Test void theSchemaRefusesAnEstimateWithoutUnits() throws IOException { // or it would hold nothing
+        assertThat(schema().validate(JSON.replace("\"unit\": \"kg\",", ""), InputFormat.JSON)).isNotEmpty();
+    }
+
+    @Test void theSchemaDescribesEveryProperty() throws IOException {
+        List<String> bare = new ArrayList<>();
+        collectUndescribed("", JsonParser.parseString(schemaText()), bare);
+        assertThat(bare).isEmpty();
+    }
+
+    private static void collectUndescribed(String path, JsonElement element, List<String> bare) {
+        if (element.isJsonArray()) {
+            element.getAsJsonArray().forEach(item -> collectUndescribed(path + "[]", item, bare));
+        } else if (element.isJsonObject()) {
+            for (Map.Entry<String, JsonElement> entry : element.getAsJsonObject().entrySet()) {
+                if (entry.getKey().equals("properties")) {
+                    entry.getValue().getAsJsonObject().entrySet().stream().filter(p -> !p.getValue().getAsJsonObject().has("description"))
+                            .forEach(p -> bare.add(path + "/" + p.getKey()));
+                }
+                collectUndescribed(path + "/" + entry.getKey(), entry.getValue(), bare);
+            }
+        }
+    }
+
+    @Test void theKeysStandInTheOrderOfTheContract() {
+        assertThat(parsed().keySet()).containsExactly("plug", "revision", "assumed", "findings", "cautions", "quantities", "plates", "pours",
+                "pots", "pieces", "tasks", "orders");
+        assertThat(parsed().getAsJsonArray("quantities").get(0).getAsJsonObject().keySet())
+                .containsExactly("id", "stage", "label", "value", "unit", "low", "high", "derivation");
+    }
+
+    @Test void timesAreInMinutesAndAnglesInRadians() { // the contract; UCUM codes
+        assertThat(quantity("skin.gel").get("unit").getAsString()).isEqualTo("min");
+        assertThat(quantity("skin.gel").get("value").getAsDouble()).isEqualTo(25);
+        assertThat(quantity("station.S1.bevel.max").get("unit").getAsString()).isEqualTo("rad");
+    }
+
+    @Test void aDerivationEndsInALibraryEntryWithItsLine() {
+        JsonObject expansion = quantity("fill.liquid").getAsJsonObject("derivation").getAsJsonArray("inputs").get(1).getAsJsonObject();
+        JsonObject origin = expansion.getAsJsonObject("origin");
+        assertThat(origin.get("library").getAsString()).isEqualTo("stock.foam");
+        assertThat(origin.get("line").getAsInt()).isEqualTo(14);
+        assertThat(origin.get("text").getAsString()).isEqualTo("expansion 32 from 28 to 33");
+    }
+
+    @Test void aFigureThatIsListedByItselfStandsInOthersAsAReference() { // or shared branches would be written over and over
+        JsonObject cavity = quantity("fill.liquid").getAsJsonObject("derivation").getAsJsonArray("inputs").get(0).getAsJsonObject();
+        assertThat(cavity.get("kind").getAsString()).isEqualTo("quantity");
+        assertThat(cavity.get("id").getAsString()).isEqualTo("fill.cavity");
+    }
+
+    @Test void theSchemaIsPartOfTheBundle() throws IOException {
+        try (InputStreamReader in = new InputStreamReader(Estimate.class.getResourceAsStream("/schema/estimate.schema.json"), StandardCharsets.UTF_8)) {
+            assertThat(JsonParser.parseReader(in).getAsJsonObject().get("$schema").getAsString())
+                    .isEqualTo("https://json-schema.org/draft/2020-12/schema");
+        }
+    }
+
+    private static JsonObject quantity(String id) {
+        for (JsonElement element : parsed().getAsJsonArray("quantities")) {
+            if (element.getAsJsonObject().get("id").getAsString().equals(id)) {
+                return element.getAsJsonObject();
+            }
+        }
+        throw new AssertionError("no " + id);
+    }
+}

@@ -1,0 +1,67 @@
+package mouldwright.report;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import mouldwright.plan.Assumption;
+import mouldwright.plan.BuildPlan;
+import mouldwright.plan.PlateEntry;
+import mouldwright.plan.PotEntry;
+import mouldwright.plan.PourEntry;
+import mouldwright.plan.Quantity;
+
+/**
+ * What an estimate shows: a plan, or one stage of it.
+ *
+ * @param plan       the plan it is taken from
+ * @param revision   of the texts it was worked out of
+ * @param findings   about the spec, in their order
+ * @param quantities in stage order
+ * @param plates     in station order
+ * @param pours      bay by bay, lift by lift
+ * @param pots       ply by ply
+ */
+public record Estimate(BuildPlan plan, String revision, List<Finding> findings, List<Quantity> quantities, List<PlateEntry> plates,
+        List<PourEntry> pours, List<PotEntry> pots) {
+
+    /** Takes copies. */
+    public Estimate {
+        findings = List.copyOf(findings);
+        quantities = List.copyOf(quantities);
+        plates = List.copyOf(plates);
+        pours = List.copyOf(pours);
+        pots = List.copyOf(pots);
+    }
+
+    /** The estimate of a whole plan.
+     *  @param revision of the texts the plan was worked out of
+     *  @param findings in the order they are to be shown */
+    public static Estimate of(BuildPlan plan, String revision, List<Finding> findings) {
+        return new Estimate(plan, revision, findings, plan.quantities(), plan.plates(), plan.pours(), plan.pots());
+    }
+
+    /** What it shows of one stage alone.
+     *  @param stage one of {@link #stages()}; of another nothing is left */
+    public Estimate only(String stage) {
+        return new Estimate(plan, revision, findings, quantities.stream().filter(quantity -> quantity.stage().equals(stage)).toList(),
+                stage.equals("frame") ? plates : List.of(), stage.equals("fill") ? pours : List.of(),
+                stage.equals("skin") ? pots : List.of());
+    }
+
+    /** The stages it shows, in the order of the build. */
+    public Set<String> stages() {
+        Set<String> stages = new LinkedHashSet<>();
+        quantities.forEach(quantity -> stages.add(quantity.stage()));
+        return stages;
+    }
+
+    /** The cautions that go with what it shows. */
+    public List<Caution> cautions() {
+        return Caution.of(stages());
+    }
+
+    /** The defaults the plan rests on. */
+    public List<Assumption> assumed() {
+        return plan.assumed();
+    }
+}

@@ -1,0 +1,31 @@
+package mouldwright.report;
+
+import java.io.IOException;
+import java.util.List;
+
+/** Findings as a JSON array: {@code code, severity, message, file, line, column, length} and, where something mends it, {@code fix}. */
+public final class FindingsJson {
+
+    private final PathNames names;
+
+    /** @param names how files are named */
+    public FindingsJson(PathNames names) {
+        this.names = names;
+    }
+
+    /** The whole file. */
+    public String print(List<Finding> findings) {
+        return JsonFile.print(json -> json.array(findings, this::write));
+    }
+
+    void write(JsonFile json, Finding finding) throws IOException {
+        json.object(o -> {
+            o.member("code", finding.code()).member("severity", finding.severity().word()).member("message", finding.message())
+                    .member("file", names.of(finding.file())).member("line", finding.line()).member("column", finding.column())
+                    .member("length", finding.length());
+            if (finding.fix().isPresent()) {
+                o.member("fix", finding.fix().get());
+            }
+        });
+    }
+}

@@ -1,0 +1,91 @@
+package mouldwright.report;
+
+import java.io.IOException;
+import java.util.List;
+import mouldwright.plan.Assumption;
+import mouldwright.plan.PlateEntry;
+import mouldwright.plan.PotEntry;
+import mouldwright.plan.PourEntry;
+import mouldwright.plan.Quantity;
+
+/**
+ * An estimate as one JSON object, after the schema shipped beside it ({@code schema/estimate.schema.json}). Lengths in metres, areas in m2,
+ * volumes in m3, masses in kg, times in minutes, angles in radians; every figure names its unit as a UCUM code.
+ */
+public final class JsonReport {
+
+    private final FindingsJson findings;
+
+    /** @param names how files are named in findings */
+    public JsonReport(PathNames names) {
+        this.findings = new FindingsJson(names);
+    }
+
+    /** The whole file. */
+    public String print(Estimate estimate) {
+        return JsonFile.print(json -> json.object(o -> o
+                .member("plug", estimate.plan().plug())
+                .member("revision", estimate.revision())
+                .array("assumed", estimate.assumed(), JsonReport::assumed)
+                .array("findings", estimate.findings(), findings::write)
+                .array("cautions", cautions(estimate), JsonFile::text)
+                .array("quantities", estimate.quantities(), (q, quantity) -> quantity(q, estimate, quantity))
+                .array("plates", estimate.plates(), JsonReport::plate)
+                .array("pours", estimate.pours(), JsonReport::pour)
+                .array("pots", estimate.pots(), JsonReport::pots)
+                .array("pieces", List.<String>of(), JsonFile::text)
+                .array("tasks", List.<String>of(), JsonFile::text)
+                .array("orders", List.<String>of(), JsonFile::text)));
+    }
+
+    private static List<String> cautions(Estimate estimate) {
+        List<String> words = new java.util.ArrayList<>(estimate.cautions().stream().map(Caution::words).toList());
+        if (!words.isEmpty()) {
+            words.add(Caution.DEFERENCE);
+        }
+        return words;
+    }
+
+    private static void assumed(JsonFile json, Assumption assumption) throws IOException {
+        json.object(o -> {
+            o.member("name", assumption.name()).member("words", assumption.words());
+            if (assumption.value().isPresent()) {
+                boolean time = assumption.unit().equals("s");
+                double value = assumption.value().getAsDouble();
+                o.member("value", time ? Published.minutes(value) : value).member("unit", time ? "min" : assumption.unit());
+            }
+            o.member("reason", assumption.reason());
+        });
+    }
+
+    private static void quantity(JsonFile json, Estimate estimate, Quantity quantity) throws IOException {
+        json.object(o -> {
+            o.member("id", quantity.id()).member("stage", quantity.stage()).member("label", quantity.label())
+                    .member("value", quantity.published(quantity.value())).member("unit", quantity.ucum())
+                    .member("low", quantity.published(quantity.low())).member("high", quantity.published(quantity.high()));
+            var derivation = estimate.plan().derivation(quantity.id());
+            if (derivation.isPresent()) {
+                o.member("derivation", d -> DerivationJson.write(d, derivation.get()));
+            }
+        });
+    }
+
+    private static void plate(JsonFile json, PlateEntry plate) throws IOException {
+        json.object(o -> o.member("station", plate.station()).member("stands", plate.stands()).member("thickness", plate.thickness())
+                .member("gap", plate.gap()).member("gapNormal", plate.gapNormal())
+                .array("outline", plate.outline(), (pairs, point) -> pairs.pair(point.y(), point.z())));
+    }
+
+    private static void pour(JsonFile json, PourEntry pour) throws IOException {
+        json.object(o -> o.member("bay", pour.bay()).member("lift", pour.lift()).member("volume", pour.volume())
+                .member("liquid", pour.liquid()).member("mass", pour.mass()).member("a", pour.a()).member("b", pour.b())
+                .member("pots", pour.pots()));
+    }
+
+    private static void pots(JsonFile json, PotEntry entry) throws IOException {
+        json.object(o -> o.member("ply", entry.ply()).member("mat", entry.mat()).member("resin", entry.resin())
+                .member("pots", entry.pots()).member("first", entry.first()).member("each", entry.each())
+                .member("catalyst", entry.catalyst()).member("catalystVolume", entry.catalystVolume())
+                .member("gel", Published.minutes(entry.gel())).member("working", Published.minutes(entry.working())));
+    }
+}

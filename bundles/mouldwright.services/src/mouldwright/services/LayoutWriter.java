@@ -1,0 +1,66 @@
+package mouldwright.services;
+
+import com.google.inject.Injector;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import mouldwright.report.Finding;
+import org.eclipse.xtext.formatting2.FormatterRequest;
+import org.eclipse.xtext.formatting2.IFormatter2;
+import org.eclipse.xtext.formatting2.regionaccess.ITextRegionAccess;
+import org.eclipse.xtext.formatting2.regionaccess.TextRegionAccessBuilder;
+import org.eclipse.xtext.nodemodel.ILeafNode;
+import org.eclipse.xtext.resource.XtextResource;
+
+/** Lays a spec out, and makes sure that every word and every comment of it is still there, in its order. */
+final class LayoutWriter {
+
+    private static final String SYNTAX = "MW901";
+
+    private final Injector injector;
+
+    LayoutWriter(Injector injector) {
+        this.injector = injector;
+    }
+
+    Layout layOut(Path file, String text) {
+        if (text.isBlank()) {
+            return new Layout.Laid(text, false);
+        }
+        XtextResource resource = LoadedSpec.parse(injector, file, text);
+        if (resource.getParseResult().hasSyntaxErrors()) {
+            List<Finding> errors = LoadedSpec.load(injector, file, text).findings().stream()
+                    .filter(finding -> finding.file().equals(file) && finding.code().equals(SYNTAX)).toList();
+            return new Layout.Refused(errors, Map.of(file, text));
+        }
+        String laid = format(resource);
+        List<String> before = words(resource);
+        List<String> after = words(LoadedSpec.parse(injector, file, laid));
+        for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
+            if (i >= before.size() || i >= after.size() || !before.get(i).equals(after.get(i))) {
+                return new Layout.MeaningLost(i < before.size() ? before.get(i) : after.get(i));
+            }
+        }
+        return new Layout.Laid(laid, !laid.equals(text));
+    }
+
+    private String format(XtextResource resource) {
+        ITextRegionAccess regions = injector.getInstance(TextRegionAccessBuilder.class).forNodeModel(resource).create();
+        FormatterRequest request = injector.getInstance(FormatterRequest.class);
+        request.setTextRegionAccess(regions);
+        return regions.getRewriter().renderToString(injector.getInstance(IFormatter2.class).format(request));
+    }
+
+    /** The words of a text and its comments, the space in these aside. */
+    private static List<String> words(XtextResource resource) {
+        List<String> words = new ArrayList<>();
+        for (ILeafNode leaf : resource.getParseResult().getRootNode().getLeafNodes()) {
+            String word = leaf.isHidden() ? leaf.getText().strip().replaceAll("\\s+", " ") : leaf.getText();
+            if (!word.isEmpty()) {
+                words.add(word);
+            }
+        }
+        return words;
+    }
+}

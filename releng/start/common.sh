@@ -1,0 +1,119 @@
+# Shared by ./mouldwright and ./verify: finds a JDK and Maven, builds what is missing. POSIX shell; sourced with $root set.
+
+maven_version=3.9.11
+maven_home="${XDG_CACHE_HOME:-$HOME/.cache}/mouldwright/maven/apache-maven-$maven_version"
+product="$root/releng/mouldwright.cli.product/target/products/mouldwright.commandline/linux/gtk/x86_64"
+stamp="$root/releng/mouldwright.cli.product/target/built"
+
+say() { printf 'mouldwright: %s\n' "$*" >&2; }
+
+stop() {
+	say "$1"
+	exit "${2:-3}"
+}
+
+# Major version of the Java in a folder; 0 if there is none with a compiler.
+java_major() {
+	[ -x "$1/bin/javac" ] && [ -r "$1/release" ] || { echo 0; return; }
+	sed -n 's/^JAVA_VERSION="\([0-9]*\).*/\1/p' "$1/release" | head -n 1
+}
+
+# Sets JAVA_HOME to a JDK 21 or newer: the one it names, else the newest where systems keep theirs.
+find_jdk() {
+	best=0
+	best_home=
+	if [ -n "${JAVA_HOME:-}" ] && [ "$(java_major "$JAVA_HOME")" -ge 21 ] 2>/dev/null; then
+		export JAVA_HOME
+		return 0
+	fi
+	for home in /usr/lib/jvm/* /usr/java/* /opt/java/* /opt/jdk* /Library/Java/JavaVirtualMachines/*/Contents/Home "$HOME"/.sdkman/candidates/java/*; do
+		major=$(java_major "$home")
+		if [ "${major:-0}" -gt "$best" ] 2>/dev/null; then
+			best=$major
+			best_home=$home
+		fi
+	done
+	[ "$best" -ge 21 ] || return 1
+	JAVA_HOME=$best_home
+	export JAVA_HOME
+}
+
+need_jdk() {
+	find_jdk && return 0
+	if can_install; then
+		for package in openjdk-25-jdk-headless openjdk-21-jdk-headless; do
+			install_packages "$package" && find_jdk && return 0
+		done
+	fi
+	stop "no JDK 21 or newer was found. Install one (on Debian 13 and Ubuntu 24.04: apt-get install openjdk-21-jdk-headless; else any JDK build of version 21 or newer), or set JAVA_HOME to it, and try again."
+}
+
+can_install() { [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; }
+
+# Installs Debian packages that the lists offer; fails quietly where they do not.
+install_packages() {
+	can_install || return 1
+	if ! apt-cache show "$1" >/dev/null 2>&1; then
+		say "asking for the package lists"
+		apt-get update -qq >/dev/null 2>&1 || true
+	fi
+	apt-cache show "$1" >/dev/null 2>&1 || return 1
+	say "installing $*"
+	DEBIAN_FRONTEND=noninteractive apt-get install -y -qq "$@" >/dev/null 2>&1
+}
+
+# Sets mvn to a Maven of the version the build wants, fetched by whatever Maven there is.
+need_maven() {
+	mvn="$maven_home/bin/mvn"
+	[ -x "$mvn" ] && return 0
+	if ! command -v mvn >/dev/null 2>&1; then
+		can_install && install_packages maven || true
+		command -v mvn >/dev/null 2>&1 || stop "no mvn was found. Install Apache Maven (apt-get install maven; any 3.x will do, it fetches $maven_version itself) and try again."
+	fi
+	say "fetching Maven $maven_version"
+	mkdir -p "$maven_home"
+	log=$(mktemp)
+	(cd "$maven_home" && mvn -q -B org.apache.maven.plugins:maven-dependency-plugin:3.8.1:unpack "-Dartifact=org.apache.maven:apache-maven:$maven_version:zip:bin" \
+		"-DoutputDirectory=$(dirname "$maven_home")") >"$log" 2>&1 || { grep ERROR "$log" | head -n 5 >&2; stop "Maven $maven_version could not be fetched; the whole log is $log"; }
+	rm -f "$log"
+	chmod +x "$mvn"
+}
+
+# Runs Maven with its output in a log, showing one line a module.
+build() {
+	log="$root/target/build.log"
+	mkdir -p "$root/target"
+	code=0
+	(cd "$root" && MAVEN_OPTS="${MAVEN_OPTS:-}" "$mvn" --batch-mode --no-transfer-progress "$@" 2>&1; echo $? >"$root/target/code") | tee "$log" | awk '
+		/^\[INFO\] Building / && !/Building (jar|zip)/ { sub(/^\[INFO\] Building /, ""); sub(/ 0\.1\.0-SNAPSHOT.*/, ""); printf "mouldwright: building %s\n", $0 > "/dev/stderr"; fflush() }'
+	code=$(cat "$root/target/code")
+	if [ "$code" != 0 ]; then
+		grep -E 'ERROR|FAIL' "$log" | grep -v 'transfer' | head -n 25 >&2
+		stop "the build failed; the whole log is target/build.log" 70
+	fi
+}
+
+# Whether any source is newer than the last build.
+is_stale() {
+	[ -f "$stamp" ] && [ -d "$product/plugins" ] || return 0
+	newer=$(find "$root/pom.xml" "$root/.mvn" "$root/bundles" "$root/releng" "$root/features" \
+		\( -name target -o -name bin -o -name src-gen -o -name model-gen -o -name '*.tests' -o -name '.polyglot*' -o -name '.tycho*' -o -name plugin.properties \) -prune -o -type f -newer "$stamp" -print 2>/dev/null | head -n 1)
+	[ -n "$newer" ]
+}
+
+# Builds the command line if it is missing or older than its sources; one build at a time.
+build_if_stale() {
+	is_stale || return 0
+	need_maven
+	mkdir -p "$root/target"
+	if command -v flock >/dev/null 2>&1; then
+		exec 9>"$root/target/lock"
+		flock -n 9 || { say "another build is running; waiting for it"; flock 9; }
+		is_stale || { exec 9>&-; return 0; }
+	fi
+	say "building the command line (a minute or two the first time)"
+	build package -DskipTests
+	: >"$stamp"
+	command -v flock >/dev/null 2>&1 && exec 9>&-
+	return 0
+}
