@@ -10,10 +10,13 @@ import mouldwright.geometry.fill.Attitude;
 import mouldwright.geometry.fill.Cavity;
 import mouldwright.geometry.fill.CavityOrder;
 import mouldwright.geometry.loft.Loft;
+import mouldwright.geometry.loft.Side;
 import mouldwright.geometry.measure.Measured;
 import mouldwright.geometry.offset.BuildUp;
+import mouldwright.geometry.offset.FoamLine;
 import mouldwright.geometry.offset.Layer;
 import mouldwright.geometry.plane.Outline;
+import mouldwright.geometry.plane.Region;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.Fill;
@@ -26,6 +29,9 @@ import mouldwright.units.Dimension;
 
 /** Measures the cavities, once. */
 final class FillMeasuring {
+
+    /** More lifts than any bay takes; a lift limit that asks for more is a slip of the unit. */
+    static final int MOST_LIFTS = 200;
 
     private final Spec spec;
     private final Fill fill;
@@ -48,17 +54,21 @@ final class FillMeasuring {
                 .map(backbone -> PlateMaking.rectangle(backbone, 0)).toList()).orElse(List.of());
     }
 
+    /** Bays are independent and the loft is immutable, so they are measured side by side; everything that is reported is
+     *  reported in the order of the bays. */
     FillMeasures measure() {
-        List<FillMeasures.BayFill> bays = new ArrayList<>();
-        for (Bay bay : shape.bays()) {
-            if (cancelled.getAsBoolean())
-                throw new CancellationException();
-            fill(bay).ifPresent(bays::add);
-        }
-        return new FillMeasures(bays);
+        List<Order> orders = new ArrayList<>();
+        for (Bay bay : shape.bays())
+            order(bay).ifPresent(orders::add);
+        List<FillMeasures.BayFill> bays = orders.parallelStream().map(this::fill).toList();
+        bays.forEach(this::report);
+        return new FillMeasures(bays.stream().filter(bay -> bay.poured().value() > 0).toList());
     }
 
-    private Optional<FillMeasures.BayFill> fill(Bay bay) {
+    /** A bay to be measured. */
+    private record Order(Bay bay, Fill.Core core, Fill.Attitude attitude, CavityOrder cavity) { }
+
+    private Optional<Order> order(Bay bay) {
         double from = bay.fore().aftFace(thickness);
         double to = bay.aft().forwardFace(thickness);
         if (!(to > from)) {
@@ -66,73 +76,113 @@ final class FillMeasuring {
             return Optional.empty();
         }
         Fill.Core core = BayRules.core(spec, bay, measurements);
-        Fill.Attitude attitude = BayRules.attitude(spec, bay, measurements);
         OptionalDouble shell = core instanceof Fill.Core.Shell(var stated) ? OptionalDouble.of(stated.likely())
                 : OptionalDouble.empty();
-        CavityOrder order = new CavityOrder(from, to, shape.buildUp(), fill.overfill().likely(), shell, backbones);
-        Cavity cavity = Cavity.of(shape.plug(), order, cancelled);
+        return Optional.of(new Order(bay, core, BayRules.attitude(spec, bay, measurements),
+                new CavityOrder(from, to, shape.buildUp(), fill.overfill().likely(), shell, backbones)));
+    }
+
+    private FillMeasures.BayFill fill(Order order) {
+        if (cancelled.getAsBoolean())
+            throw new CancellationException();
+        Cavity cavity = Cavity.of(shape.plug(), order.cavity(), cancelled);
         Measured poured = cavity.poured();
-        if (!(poured.value() > 0)) {
-            report(bay, PlanFault.Kind.NO_CAVITY, "there is nothing to fill", "look at the build-up and the backbones", 0);
-            return Optional.empty();
-        }
-        if (shell.isPresent() && cavity.pocketEmpty())
-            report(bay, PlanFault.Kind.SHELL_TOO_THICK, "the shell is thicker than the section, so no pocket is left",
-                    "state the bay as solid, or a thinner shell", shell.getAsDouble());
-        Attitude lying = attitude(attitude);
+        Attitude lying = attitude(order.attitude());
         double height = cavity.extent(lying).height();
-        int lifts = Pour.lifts(height, FoamFacts.lift(fill.foam()).likely());
-        return Optional.of(new FillMeasures.BayFill(bay, core, attitude, cavity, poured, cavity.trim(), height,
-                cavity.lifts(lying, lifts), toBuildUp(order, poured.value()), toShrink(bay, order, poured.value()),
-                toSheet(bay, order, poured.value())));
+        double limit = Math.max(FoamFacts.lift(fill.foam()).likely(), height / MOST_LIFTS);
+        List<Measured> lifts = height > 0 ? cavity.lifts(lying, Pour.lifts(height, limit)) : List.of();
+        Responses responses = new Responses(order.bay(), order.cavity(), poured.value());
+        return new FillMeasures.BayFill(order.bay(), order.core(), order.attitude(), cavity, poured, cavity.trim(), height,
+                lifts, responses.toBuildUp(), responses.toShrink(), responses.toSheet());
     }
 
-    private Response toBuildUp(CavityOrder order, double at) {
-        double[] range = buildUp;
-        if (!(range[0] < range[2]))
-            return Response.NONE;
-        return Response.of(range[0], volume(shape.plug(), with(order, BuildUps.withGeneral(order.buildUp(), range[0]))),
-                range[1], at, range[2], volume(shape.plug(), with(order, BuildUps.withGeneral(order.buildUp(), range[2]))));
+    private void report(FillMeasures.BayFill bay) {
+        if (!(bay.poured().value() > 0))
+            report(bay.bay(), PlanFault.Kind.NO_CAVITY, "there is nothing to fill", "look at the build-up and the backbones", 0);
+        else if (bay.core() instanceof Fill.Core.Shell(Given shell) && bay.cavity().pocketEmpty())
+            report(bay.bay(), PlanFault.Kind.SHELL_TOO_THICK, "the shell is thicker than the section, so no pocket is left",
+                    "state the bay as solid, or a thinner shell", shell.likely());
+        double limit = FoamFacts.lift(fill.foam()).likely();
+        if (bay.height() > MOST_LIFTS * limit)
+            report(bay.bay(), PlanFault.Kind.TOO_MANY_LIFTS, "it would take more than " + MOST_LIFTS + " lifts",
+                    "look at the lift limit's unit", limit);
     }
 
-    private static CavityOrder with(CavityOrder order, BuildUp buildUp) {
-        return new CavityOrder(order.foreX(), order.aftX(), buildUp, order.overfill(), order.shell(), order.backbones());
+    /** How a bay's poured volume answers to things with a range. Volumes at the ends of a range are taken in proportion to
+     *  the section at half length and to the clear length: ranges are narrow, and what they change is a few per cent. */
+    private final class Responses {
+        private final Bay bay;
+        private final CavityOrder order;
+        private final double poured;
+        private double atHalf = Double.NaN;
+
+        Responses(Bay bay, CavityOrder order, double poured) {
+            this.bay = bay;
+            this.order = order;
+            this.poured = poured;
+        }
+
+        Response toBuildUp() {
+            if (!(buildUp[0] < buildUp[2]))
+                return Response.NONE;
+            return Response.of(buildUp[0], withBuildUp(buildUp[0]), buildUp[1], poured, buildUp[2], withBuildUp(buildUp[2]));
+        }
+
+        private double withBuildUp(double general) {
+            return volume(shape.plug(), with(order.foreX(), order.aftX(), BuildUps.withGeneral(order.buildUp(), general)));
+        }
+
+        Response toShrink() {
+            Given shrink = spec.body().shrink();
+            if (!shrink.ranged())
+                return Response.NONE;
+            return Response.of(shrink.low(), atShrink(shrink.low()), shrink.likely(), poured, shrink.high(), atShrink(shrink.high()));
+        }
+
+        /** The plug another size, its plates as thick as before. */
+        private double atShrink(double shrink) {
+            double ratio = Cure.plugScale(shrink) / shape.scale();
+            double fore = bay.fore().plugX() * ratio + order.foreX() - bay.fore().plugX();
+            double aft = bay.aft().plugX() * ratio + order.aftX() - bay.aft().plugX();
+            List<Layer> layers = order.buildUp().layers().stream()
+                    .map(layer -> new Layer(layer.fromX() * ratio, layer.toX() * ratio, layer.band(), layer.thickness())).toList();
+            return volume(shape.plug().scaled(ratio), with(fore, aft, new BuildUp(layers, order.buildUp().bare())));
+        }
+
+        Response toSheet() {
+            Optional<Given> sheet = spec.frame().map(Frame::thickness).filter(Given::ranged);
+            return sheet.map(t -> Response.of(t.low(), atSheet(t.low()), t.likely(), poured, t.high(), atSheet(t.high())))
+                    .orElse(Response.NONE);
+        }
+
+        private double atSheet(double sheet) {
+            return poured * Math.max(0, bay.aft().forwardFace(sheet) - bay.fore().aftFace(sheet)) / length(order);
+        }
+
+        private CavityOrder with(double fore, double aft, BuildUp changed) {
+            return new CavityOrder(fore, aft, changed, order.overfill(), order.shell(), order.backbones());
+        }
+
+        private double volume(Loft plug, CavityOrder changed) {
+            if (Double.isNaN(atHalf))
+                atHalf = section(shape.plug(), order);
+            return atHalf > 0 ? poured * section(plug, changed) * length(changed) / (atHalf * length(order)) : poured;
+        }
     }
 
-    private Response toShrink(Bay bay, CavityOrder order, double at) {
-        Given shrink = spec.body().shrink();
-        if (!shrink.ranged())
-            return Response.NONE;
-        return Response.of(shrink.low(), atShrink(bay, order, shrink.low()), shrink.likely(), at, shrink.high(),
-                atShrink(bay, order, shrink.high()));
+    private static double length(CavityOrder order) {
+        return order.aftX() - order.foreX();
     }
 
-    /** The plug another size, its plates as thick as before. */
-    private double atShrink(Bay bay, CavityOrder order, double shrink) {
-        double ratio = Cure.plugScale(shrink) / shape.scale();
-        double fore = bay.fore().plugX() * ratio + order.foreX() - bay.fore().plugX();
-        double aft = bay.aft().plugX() * ratio + order.aftX() - bay.aft().plugX();
-        List<Layer> layers = order.buildUp().layers().stream()
-                .map(layer -> new Layer(layer.fromX() * ratio, layer.toX() * ratio, layer.band(), layer.thickness())).toList();
-        return volume(shape.plug().scaled(ratio), new CavityOrder(fore, aft, new BuildUp(layers, order.buildUp().bare()),
-                order.overfill(), order.shell(), order.backbones()));
-    }
-
-    private Response toSheet(Bay bay, CavityOrder order, double at) {
-        Optional<Given> sheet = spec.frame().map(Frame::thickness).filter(Given::ranged);
-        return sheet.map(t -> Response.of(t.low(), atSheet(bay, order, t.low()), t.likely(), at, t.high(),
-                atSheet(bay, order, t.high()))).orElse(Response.NONE);
-    }
-
-    private double atSheet(Bay bay, CavityOrder order, double sheet) {
-        double fore = bay.fore().aftFace(sheet);
-        double aft = bay.aft().forwardFace(sheet);
-        return fore < aft ? volume(shape.plug(), new CavityOrder(fore, aft, order.buildUp(), order.overfill(), order.shell(),
-                order.backbones())) : 0;
-    }
-
-    private double volume(Loft plug, CavityOrder order) {
-        return Cavity.of(plug, order, cancelled).poured().value();
+    /** Area of the cavity at half length, m2. */
+    private static double section(Loft plug, CavityOrder order) {
+        double x = (order.foreX() + order.aftX()) / 2;
+        Region foam = FoamLine.grown(plug, x, Side.AFT, order.buildUp(), order.overfill());
+        if (order.shell().isPresent())
+            foam = foam.minus(FoamLine.within(plug, x, Side.AFT, order.buildUp(), order.shell().getAsDouble()));
+        for (Outline backbone : order.backbones())
+            foam = foam.minus(Region.of(backbone));
+        return foam.area();
     }
 
     private void report(Bay bay, PlanFault.Kind kind, String message, String remedy, double figure) {
