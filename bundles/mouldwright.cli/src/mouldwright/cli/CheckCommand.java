@@ -7,12 +7,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import mouldwright.report.Finding;
+import mouldwright.report.TextFinding;
 import mouldwright.report.FindingsJson;
 import mouldwright.report.FindingsText;
 import mouldwright.report.Ink;
 import mouldwright.report.PathNames;
-import mouldwright.report.Severity;
+import mouldwright.check.Severity;
 import mouldwright.services.Checked;
 import mouldwright.services.ProcessIo;
 import mouldwright.services.SpecSession;
@@ -44,7 +44,7 @@ final class CheckCommand implements Subcommand {
         List<String> files = parsed.matchedPositionalValue(0, List.of());
         List<Path> paths = files.stream().map(file -> Paths.of(file, io)).toList();
         SpecSession session = SpecSession.start();
-        Set<Finding> findings = new LinkedHashSet<>();
+        Set<TextFinding> findings = new LinkedHashSet<>();
         Map<Path, String> texts = new LinkedHashMap<>();
         boolean unread = false;
         for (Path path : paths) {
@@ -57,11 +57,11 @@ final class CheckCommand implements Subcommand {
         return unread ? ExitCode.FILE : fails(findings, Options.given(parsed, "--strict")) ? ExitCode.ERRORS : ExitCode.FINE;
     }
 
-    private static boolean fails(Set<Finding> findings, boolean strict) {
+    private static boolean fails(Set<TextFinding> findings, boolean strict) {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR || strict && finding.severity() == Severity.WARNING);
     }
 
-    private static void print(List<Finding> findings, Map<Path, String> texts, ParseResult parsed, ProcessIo io) {
+    private static void print(List<TextFinding> findings, Map<Path, String> texts, ParseResult parsed, ProcessIo io) {
         PathNames names = new PathNames(io.directory());
         if (Options.value(parsed, "--format").orElse("text").equals("json")) {
             io.out().print(new FindingsJson(names).print(findings));

@@ -3,7 +3,7 @@ package mouldwright.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import mouldwright.report.Finding;
+import mouldwright.report.TextFinding;
 import mouldwright.report.FindingsText;
 import mouldwright.report.Ink;
 import mouldwright.report.PathNames;
@@ -14,7 +14,7 @@ final class FindingsOutput {
 
     private FindingsOutput() { }
 
-    static void toError(List<Finding> findings, Map<Path, String> texts, ProcessIo io) {
+    static void toError(List<TextFinding> findings, Map<Path, String> texts, ProcessIo io) {
         FindingsText text = new FindingsText(new PathNames(io.directory()), texts, Ink.NONE);
         io.err().print(text.print(findings) + FindingsText.summary(findings) + "\n");
     }

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.Set;
 import mouldwright.plan.BuildPlan;
-import mouldwright.report.Severity;
+import mouldwright.check.Severity;
 import mouldwright.services.Checked;
 import mouldwright.services.ProcessIo;
 import mouldwright.units.SpellingDistance;

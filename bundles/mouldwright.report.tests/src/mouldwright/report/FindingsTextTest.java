@@ -1,5 +1,6 @@
 package mouldwright.report;
 
+import mouldwright.check.Severity;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
@@ -13,12 +14,12 @@ class FindingsTextTest {
 
     private static final PathNames NAMES = new PathNames(Plans.FOLDER);
 
-    private static String print(String text, Finding finding) {
+    private static String print(String text, TextFinding finding) {
         return new FindingsText(NAMES, Map.of(Plans.FILE, text), Ink.NONE).print(List.of(finding));
     }
 
-    private static Finding at(int line, int column, int length) {
-        return new Finding("MW412", Severity.WARNING, "crown of 3.1 mm", Plans.FILE, line, column, length, Optional.empty());
+    private static TextFinding at(int line, int column, int length) {
+        return new TextFinding("MW412", Severity.WARNING, "crown of 3.1 mm", Plans.FILE, line, column, length, Optional.empty());
     }
 
     @Test void aFindingHasAPlaceAFigureALimitAndAWayOut() {
@@ -53,12 +54,12 @@ class FindingsTextTest {
     }
 
     @Test void aFileThatWasNotReadShowsNoLine() {
-        Finding finding = Finding.ofFile("MW990", Severity.ERROR, "it is a folder", Path.of("/elsewhere/a.plug"));
+        TextFinding finding = TextFinding.ofFile("MW990", Severity.ERROR, "it is a folder", Path.of("/elsewhere/a.plug"));
         assertThat(print("", finding)).isEqualTo("/elsewhere/a.plug:1:1  error MW990  it is a folder\n");
     }
 
     @Test void theSummaryCountsInWords() {
-        Finding error = Finding.ofFile("MW990", Severity.ERROR, "x", Plans.FILE);
+        TextFinding error = TextFinding.ofFile("MW990", Severity.ERROR, "x", Plans.FILE);
         assertThat(FindingsText.summary(List.of(error, error, Plans.WARNING))).isEqualTo("2 errors, 1 warning");
         assertThat(FindingsText.summary(List.of(Plans.WARNING.weighing(Severity.INFO)))).isEqualTo("1 note");
         assertThat(FindingsText.summary(List.of())).isEqualTo("no findings");

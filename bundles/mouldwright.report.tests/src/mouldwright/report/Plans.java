@@ -1,5 +1,6 @@
 package mouldwright.report;
 
+import mouldwright.check.Severity;
 import static mouldwright.units.Dimension.ANGLE;
 import static mouldwright.units.Dimension.AREA;
 import static mouldwright.units.Dimension.LENGTH;
@@ -38,7 +39,7 @@ final class Plans {
     static final Path FOLDER = Path.of("/shop");
     static final Path FILE = FOLDER.resolve("hatch.plug");
     static final String REVISION = "3fa9c0d1e2b4";
-    static final Finding WARNING = new Finding("MW412", Severity.WARNING,
+    static final TextFinding WARNING = new TextFinding("MW412", Severity.WARNING,
             "crown of 3.1 mm between S1 and S2, 1.5 mm at most: a straight board would flatten it", FILE, 3, 5, 7,
             Optional.of("insert a station at 823 mm with the lofted section"));
 

@@ -21,7 +21,7 @@ import mouldwright.plan.Quantity;
  * @param pours      bay by bay, lift by lift
  * @param pots       ply by ply
  */
-public record Estimate(BuildPlan plan, String revision, List<Finding> findings, List<Quantity> quantities, List<PlateEntry> plates,
+public record Estimate(BuildPlan plan, String revision, List<TextFinding> findings, List<Quantity> quantities, List<PlateEntry> plates,
         List<PourEntry> pours, List<PotEntry> pots) {
 
     /** Takes copies. */
@@ -36,7 +36,7 @@ public record Estimate(BuildPlan plan, String revision, List<Finding> findings, 
     /** The estimate of a whole plan.
      *  @param revision of the texts the plan was worked out of
      *  @param findings in the order they are to be shown */
-    public static Estimate of(BuildPlan plan, String revision, List<Finding> findings) {
+    public static Estimate of(BuildPlan plan, String revision, List<TextFinding> findings) {
         return new Estimate(plan, revision, findings, plan.quantities(), plan.plates(), plan.pours(), plan.pots());
     }
 

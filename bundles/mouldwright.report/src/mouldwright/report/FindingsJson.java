@@ -14,13 +14,13 @@ public final class FindingsJson {
     }
 
     /** The whole file. */
-    public String print(List<Finding> findings) {
+    public String print(List<TextFinding> findings) {
         return JsonFile.print(json -> json.array(findings, this::write));
     }
 
-    void write(JsonFile json, Finding finding) throws IOException {
+    void write(JsonFile json, TextFinding finding) throws IOException {
         json.object(o -> {
-            o.member("code", finding.code()).member("severity", finding.severity().word()).member("message", finding.message())
+            o.member("code", finding.code()).member("severity", Ink.word(finding.severity())).member("message", finding.message())
                     .member("file", names.of(finding.file())).member("line", finding.line()).member("column", finding.column())
                     .member("length", finding.length());
             if (finding.fix().isPresent()) {

@@ -1,5 +1,6 @@
 package mouldwright.report;
 
+import mouldwright.check.Severity;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -30,25 +31,25 @@ public final class FindingsText {
     }
 
     /** All findings, in their order, each ending with a line end. */
-    public String print(List<Finding> findings) {
+    public String print(List<TextFinding> findings) {
         StringBuilder out = new StringBuilder();
         SourceLines lines = new SourceLines(texts);
-        for (Finding finding : findings) {
+        for (TextFinding finding : findings) {
             print(finding, lines, out);
         }
         return out.toString();
     }
 
     /** A finding on one line, without its source. */
-    public String headline(Finding finding) {
+    public String headline(TextFinding finding) {
         return place(finding) + "  " + ink.severity(finding.severity()) + " " + finding.code() + "  " + Printable.of(finding.message());
     }
 
-    private String place(Finding finding) {
+    private String place(TextFinding finding) {
         return names.of(finding.file()) + ":" + finding.line() + ":" + finding.column();
     }
 
-    private void print(Finding finding, SourceLines lines, StringBuilder out) {
+    private void print(TextFinding finding, SourceLines lines, StringBuilder out) {
         out.append(headline(finding)).append('\n');
         String source = lines.line(finding.file(), finding.line());
         if (!source.isBlank()) {
@@ -58,7 +59,7 @@ public final class FindingsText {
     }
 
     /** A line too long to read is cut to the part round the place. */
-    private void source(Finding finding, String line, StringBuilder out) {
+    private void source(TextFinding finding, String line, StringBuilder out) {
         int start = Math.min(finding.column() - 1, line.length());
         int from = start > LINE_AT_MOST - 20 ? start - 40 : 0;
         int to = Math.min(line.length(), from + LINE_AT_MOST);
@@ -70,9 +71,9 @@ public final class FindingsText {
     }
 
     /** The count in words: {@code 2 errors, 1 warning}; {@code no findings}. */
-    public static String summary(List<Finding> findings) {
+    public static String summary(List<TextFinding> findings) {
         int[] counts = new int[Severity.values().length];
-        for (Finding finding : findings) {
+        for (TextFinding finding : findings) {
             counts[finding.severity().ordinal()]++;
         }
         StringBuilder out = new StringBuilder();

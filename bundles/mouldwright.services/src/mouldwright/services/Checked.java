@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import mouldwright.plan.BuildPlan;
 import mouldwright.project.Project;
-import mouldwright.report.Finding;
-import mouldwright.report.Severity;
+import mouldwright.report.TextFinding;
+import mouldwright.check.Severity;
 
 /**
  * What came of checking a spec.
@@ -21,7 +21,7 @@ import mouldwright.report.Severity;
  * @param texts    that were read, by absolute path: the spec's own first, then the libraries'
  * @param revision fingerprint of these texts; the same texts give the same one, wherever they lie
  */
-public record Checked(Path file, Project project, boolean read, List<Finding> findings, Map<String, BuildPlan> plans, Map<Path, String> texts,
+public record Checked(Path file, Project project, boolean read, List<TextFinding> findings, Map<String, BuildPlan> plans, Map<Path, String> texts,
         String revision) {
 
     /** Takes copies. */

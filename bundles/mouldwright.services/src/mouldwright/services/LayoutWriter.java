@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import mouldwright.report.Finding;
+import mouldwright.report.TextFinding;
 import org.eclipse.xtext.formatting2.FormatterRequest;
 import org.eclipse.xtext.formatting2.IFormatter2;
 import org.eclipse.xtext.formatting2.regionaccess.ITextRegionAccess;
@@ -30,7 +30,7 @@ final class LayoutWriter {
         }
         XtextResource resource = LoadedSpec.parse(injector, file, text);
         if (resource.getParseResult().hasSyntaxErrors()) {
-            List<Finding> errors = LoadedSpec.load(injector, file, text).findings().stream()
+            List<TextFinding> errors = LoadedSpec.load(injector, file, text, () -> false).findings().stream()
                     .filter(finding -> finding.file().equals(file) && finding.code().equals(SYNTAX)).toList();
             return new Layout.Refused(errors, Map.of(file, text));
         }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import mouldwright.project.ProjectSettings;
 import mouldwright.project.SeveritySetting;
-import mouldwright.report.Finding;
-import mouldwright.report.Severity;
+import mouldwright.report.TextFinding;
+import mouldwright.check.Severity;
 
 /** What a project makes of findings. An error stays one: with errors there is no plan, so there is nothing to soften it to. */
 final class SeverityRules {
@@ -16,9 +16,9 @@ final class SeverityRules {
         this.settings = settings;
     }
 
-    List<Finding> apply(List<Finding> findings) {
-        List<Finding> weighed = new ArrayList<>();
-        for (Finding finding : findings) {
+    List<TextFinding> apply(List<TextFinding> findings) {
+        List<TextFinding> weighed = new ArrayList<>();
+        for (TextFinding finding : findings) {
             SeveritySetting setting = settings.severities().get(finding.code());
             if (setting == null || finding.severity() == Severity.ERROR) {
                 weighed.add(finding);

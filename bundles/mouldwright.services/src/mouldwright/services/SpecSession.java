@@ -14,8 +14,8 @@ import mouldwright.project.DiskSource;
 import mouldwright.project.Project;
 import mouldwright.project.ProjectFiles;
 import mouldwright.project.ReadResult;
-import mouldwright.report.Finding;
-import mouldwright.report.Severity;
+import mouldwright.report.TextFinding;
+import mouldwright.check.Severity;
 
 /**
  * The one session every front works with: the language set up once, and what is done with it. Not for use by several threads at once.
@@ -30,10 +30,19 @@ public final class SpecSession {
         this.source = source;
     }
 
-    /** Sets the language up, for files on the disk. */
+    /** The language, set up when it is first asked for and once in a process. */
+    private static final class Language {
+        private static final Injector INJECTOR = setUp();
+
+        private static Injector setUp() {
+            QuietLog.install();
+            return new PlugStandaloneSetup().createInjectorAndDoEMFRegistration();
+        }
+    }
+
+    /** A session for files on the disk; the first one sets the language up. */
     public static SpecSession start() {
-        QuietLog.install();
-        return new SpecSession(new PlugStandaloneSetup().createInjectorAndDoEMFRegistration(), new DiskSource());
+        return new SpecSession(Language.INJECTOR, new DiskSource());
     }
 
     /**
@@ -49,7 +58,7 @@ public final class SpecSession {
         Project project = Project.of(whole, source);
         return switch (read(project, whole)) {
             case ReadResult.Refused(var reason, String message) -> {
-                Finding finding = Finding.ofFile(Codes.UNREAD, Severity.ERROR, message, whole);
+                TextFinding finding = TextFinding.ofFile(Codes.UNREAD, Severity.ERROR, message, whole);
                 yield new Checked(whole, project, false, List.of(finding), Map.of(), Map.of(), "");
             }
             case ReadResult.Text text -> check(project, whole, text.text(), cancelled);
@@ -65,7 +74,7 @@ public final class SpecSession {
         Path whole = file.toAbsolutePath().normalize();
         return switch (read(Project.of(whole, source), whole)) {
             case ReadResult.Refused(var reason, String message) ->
-                    new Layout.Unread(Finding.ofFile(Codes.UNREAD, Severity.ERROR, message, whole));
+                    new Layout.Unread(TextFinding.ofFile(Codes.UNREAD, Severity.ERROR, message, whole));
             case ReadResult.Text text -> new LayoutWriter(injector).layOut(whole, text.text());
         };
     }
@@ -75,36 +84,52 @@ public final class SpecSession {
             return new ReadResult.Refused(ReadResult.Reason.FOLDER, "it is a folder");
         }
         String relative = project.root().relativize(file).toString().replace(file.getFileSystem().getSeparator(), "/");
-        return new ProjectFiles(project, source, ProjectFiles.DEFAULT_LIMIT).resolve(relative);
+        ReadResult result = new ProjectFiles(project, source, ProjectFiles.DEFAULT_LIMIT).resolve(relative);
+        if (result instanceof ReadResult.Text && !relative.endsWith(ProjectFiles.SUFFIX)) {
+            return new ReadResult.Refused(ReadResult.Reason.BAD_PATH,
+                    "\"" + file.getFileName() + "\" is no spec by its name, which would end in " + ProjectFiles.SUFFIX);
+        }
+        return result;
     }
 
     private Checked check(Project project, Path file, String text, BooleanSupplier cancelled) {
         ProjectNames names = new ProjectNames(project);
-        List<Finding> findings = new ArrayList<>();
+        List<TextFinding> findings = new ArrayList<>();
         project.faults().forEach(fault -> findings.add(FindingMaker.of(fault)));
         if (text.isBlank()) {
-            findings.add(Finding.ofFile(Codes.EMPTY, Severity.WARNING, "there is nothing in this file; a spec begins with `plug Name {`", file));
-        }
-        LoadedSpec spec;
-        try {
-            spec = LoadedSpec.load(injector, file, text);
-            findings.addAll(spec.findings());
-        } catch (StackOverflowError e) {
-            findings.add(Finding.ofFile(Codes.TOO_DEEP, Severity.ERROR, "brackets or blocks are nested too deeply to be followed", file));
-            return finish(project, file, findings, Map.of(), Map.of(file, text), names);
+            findings.add(TextFinding.ofFile(Codes.EMPTY, Severity.WARNING, "there is nothing in this file; a spec begins with `plug Name {`", file));
         }
         Map<String, BuildPlan> plans = new LinkedHashMap<>();
-        if (findings.stream().noneMatch(finding -> finding.severity() == Severity.ERROR)) {
-            PlugPlanner planner = new PlugPlanner(spec, new SpecPlaces(names, spec.texts()), cancelled);
-            plans.putAll(planner.plan());
-            findings.addAll(planner.findings());
+        Map<Path, String> texts = new LinkedHashMap<>(Map.of(file, text));
+        try {
+            LoadedSpec spec = LoadedSpec.load(injector, file, text, cancelled);
+            findings.addAll(spec.findings());
+            texts.putAll(spec.texts());
+            if (findings.stream().noneMatch(finding -> finding.severity() == Severity.ERROR)) {
+                plans.putAll(spec.plans());
+            }
+        } catch (StackOverflowError | RuntimeException e) {
+            if (!comesOfDepth(e)) {
+                throw e;
+            }
+            findings.add(TextFinding.ofFile(Codes.TOO_DEEP, Severity.ERROR, "a formula or a block is nested too deeply to be followed", file));
         }
-        return finish(project, file, findings, plans, spec.texts(), names);
+        return finish(project, file, findings, plans, texts, names);
     }
 
-    private static Checked finish(Project project, Path file, List<Finding> findings, Map<String, BuildPlan> plans, Map<Path, String> texts,
+    /** The parser wraps what it throws. */
+    private static boolean comesOfDepth(Throwable e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            if (cause instanceof StackOverflowError) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Checked finish(Project project, Path file, List<TextFinding> findings, Map<String, BuildPlan> plans, Map<Path, String> texts,
             ProjectNames names) {
-        List<Finding> weighed = new SeverityRules(project.settings()).apply(findings).stream().distinct().sorted(Finding.BY_PLACE).toList();
+        List<TextFinding> weighed = new SeverityRules(project.settings()).apply(findings).stream().distinct().sorted(TextFinding.BY_PLACE).toList();
         boolean errors = weighed.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
         return new Checked(file, project, true, weighed, errors ? Map.of() : plans, texts, Revision.of(texts, names));
     }

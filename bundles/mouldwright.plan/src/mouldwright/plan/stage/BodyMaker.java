@@ -78,9 +78,9 @@ final class BodyMaker {
         Optional<SectionForm> form = form(station, new HashSet<>());
         if (form.isEmpty() || !statedSizesMakeSense(station))
             return Optional.empty();
-        SectionKind kind = body.sections() == Body.Sections.HALF ? SectionKind.HALF : SectionKind.FULL;
-        SectionResult result = Section.of(form.get(), kind, new SectionRules(OVERSHOOT));
-        result.faults().forEach(fault -> faults.report(fault, station));
+        SectionResult result = Section.of(form.get(), kind(), new SectionRules(OVERSHOOT));
+        if (!(station.form() instanceof Form.Like) || sectionOf(station).isPresent())
+            result.faults().forEach(fault -> faults.report(fault, station));
         return result.section().filter(section -> canBeBuilt(station, section));
     }
 
@@ -109,6 +109,17 @@ final class BodyMaker {
             measurements.report(PlanFault.of(PlanFault.Kind.SECTION, station.origin(), "station " + station.name(),
                     station.name() + ": no plug is as small or as large as this", "look at the unit").at(girth, Dimension.LENGTH));
         return sound;
+    }
+
+    /** The section a station is like, if that is sound: a fault of its own is told there and not again here. */
+    private Optional<Section> sectionOf(Station like) {
+        Station other = like.form() instanceof Form.Like form ? byName.get(form.station()) : null;
+        return other == null || other.form() instanceof Form.Lofted ? Optional.empty()
+                : form(other, new HashSet<>()).flatMap(form -> Section.of(form, kind(), new SectionRules(OVERSHOOT)).section());
+    }
+
+    private SectionKind kind() {
+        return body.sections() == Body.Sections.HALF ? SectionKind.HALF : SectionKind.FULL;
     }
 
     private Optional<SectionForm> form(Station station, Set<String> asked) {

@@ -1,12 +1,13 @@
 package mouldwright.report;
 
+import mouldwright.check.Severity;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Something found in a spec, with its place.
+ * Something found in a spec, at its place in a text.
  *
  * @param code     stable, such as {@code MW412}
  * @param severity how much it weighs
@@ -17,16 +18,16 @@ import java.util.Optional;
  * @param length   characters it covers, 0 for a place between two
  * @param fix      what mends it, in words
  */
-public record Finding(String code, Severity severity, String message, Path file, int line, int column, int length,
+public record TextFinding(String code, Severity severity, String message, Path file, int line, int column, int length,
         Optional<String> fix) {
 
     /** By file, then by place in it; the heavier one first where two stand at one place. */
-    public static final Comparator<Finding> BY_PLACE = Comparator.comparing((Finding finding) -> finding.file().toString())
-            .thenComparingInt(Finding::line).thenComparingInt(Finding::column).thenComparing(Finding::severity)
-            .thenComparing(Finding::code).thenComparing(Finding::message);
+    public static final Comparator<TextFinding> BY_PLACE = Comparator.comparing((TextFinding finding) -> finding.file().toString())
+            .thenComparingInt(TextFinding::line).thenComparingInt(TextFinding::column).thenComparing(TextFinding::severity)
+            .thenComparing(TextFinding::code).thenComparing(TextFinding::message);
 
     /** Refuses missing parts and places before the first line or column. */
-    public Finding {
+    public TextFinding {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(severity, "severity");
         Objects.requireNonNull(message, "message");
@@ -38,12 +39,12 @@ public record Finding(String code, Severity severity, String message, Path file,
     }
 
     /** A finding about a file as a whole. */
-    public static Finding ofFile(String code, Severity severity, String message, Path file) {
-        return new Finding(code, severity, message, file, 1, 1, 0, Optional.empty());
+    public static TextFinding ofFile(String code, Severity severity, String message, Path file) {
+        return new TextFinding(code, severity, message, file, 1, 1, 0, Optional.empty());
     }
 
     /** The same finding with another weight. */
-    public Finding weighing(Severity other) {
-        return new Finding(code, other, message, file, line, column, length, fix);
+    public TextFinding weighing(Severity other) {
+        return new TextFinding(code, other, message, file, line, column, length, fix);
     }
 }
