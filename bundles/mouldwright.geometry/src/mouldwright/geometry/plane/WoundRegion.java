@@ -26,9 +26,13 @@ final class WoundRegion {
         Geometry noded = OverlayNGRobust.union(ring.getFactory().createLineString(ring.getExteriorRing().getCoordinates()));
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(noded);
+        List<Geometry> faces = new ArrayList<>();
+        for (Object face : polygonizer.getPolygons())
+            faces.add(((Geometry) face).norm());
+        // The polygonizer finds faces, and begins their rings, in an order that differs from run to run; so would the last digits of every area.
+        faces.sort(null);
         List<Geometry> kept = new ArrayList<>();
-        for (Object face : polygonizer.getPolygons()) {
-            Geometry g = (Geometry) face;
+        for (Geometry g : faces) {
             if (inside(g).filter(p -> Winding.number(y, z, p.y(), p.z()) > 0).filter(wanted).isPresent())
                 kept.add(g);
         }
