@@ -81,7 +81,8 @@ public final class Explanation {
             }
             case Derivation.Stated(Given given) -> {
                 String range = range(given.low(), given.likely(), given.high(), given.dimension());
-                head(indent, given.name(), words(given.likely(), given.dimension()), range, "", out);
+                boolean whole = !given.ranged() && given.dimension().equals(Dimension.RATIO) && given.likely() >= 1 && given.likely() == Math.rint(given.likely());
+                head(indent, given.name(), whole ? Display.number(given.likely()) : words(given.likely(), given.dimension()), range, "", out);
                 origin(given.origin(), inner, out);
             }
         }
