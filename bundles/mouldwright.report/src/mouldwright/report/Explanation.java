@@ -81,8 +81,7 @@ public final class Explanation {
             }
             case Derivation.Stated(Given given) -> {
                 String range = range(given.low(), given.likely(), given.high(), given.dimension());
-                boolean whole = !given.ranged() && given.dimension().equals(Dimension.RATIO) && given.likely() >= 1 && given.likely() == Math.rint(given.likely());
-                head(indent, given.name(), whole ? Display.number(given.likely()) : words(given.likely(), given.dimension()), range, "", out);
+                head(indent, given.name(), words(given.likely(), given.dimension()), range, "", out);
                 origin(given.origin(), inner, out);
             }
         }
