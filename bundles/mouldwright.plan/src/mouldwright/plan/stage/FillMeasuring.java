@@ -10,10 +10,13 @@ import mouldwright.geometry.fill.Attitude;
 import mouldwright.geometry.fill.Cavity;
 import mouldwright.geometry.fill.CavityOrder;
 import mouldwright.geometry.loft.Loft;
+import mouldwright.geometry.loft.Side;
 import mouldwright.geometry.measure.Measured;
 import mouldwright.geometry.offset.BuildUp;
+import mouldwright.geometry.offset.FoamLine;
 import mouldwright.geometry.offset.Layer;
 import mouldwright.geometry.plane.Outline;
+import mouldwright.geometry.plane.Region;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.Fill;
@@ -82,57 +85,86 @@ final class FillMeasuring {
         Attitude lying = attitude(attitude);
         double height = cavity.extent(lying).height();
         int lifts = Pour.lifts(height, FoamFacts.lift(fill.foam()).likely());
+        Responses responses = new Responses(bay, order, poured.value());
         return Optional.of(new FillMeasures.BayFill(bay, core, attitude, cavity, poured, cavity.trim(), height,
-                cavity.lifts(lying, lifts), toBuildUp(order, poured.value()), toShrink(bay, order, poured.value()),
-                toSheet(bay, order, poured.value())));
+                cavity.lifts(lying, lifts), responses.toBuildUp(), responses.toShrink(), responses.toSheet()));
     }
 
-    private Response toBuildUp(CavityOrder order, double at) {
-        double[] range = buildUp;
-        if (!(range[0] < range[2]))
-            return Response.NONE;
-        return Response.of(range[0], volume(shape.plug(), with(order, BuildUps.withGeneral(order.buildUp(), range[0]))),
-                range[1], at, range[2], volume(shape.plug(), with(order, BuildUps.withGeneral(order.buildUp(), range[2]))));
+    /** How a bay's poured volume answers to things with a range. Volumes at the ends of a range are taken in proportion to
+     *  the section at half length and to the clear length: ranges are narrow, and what they change is a few per cent. */
+    private final class Responses {
+        private final Bay bay;
+        private final CavityOrder order;
+        private final double poured;
+        private double atHalf = Double.NaN;
+
+        Responses(Bay bay, CavityOrder order, double poured) {
+            this.bay = bay;
+            this.order = order;
+            this.poured = poured;
+        }
+
+        Response toBuildUp() {
+            if (!(buildUp[0] < buildUp[2]))
+                return Response.NONE;
+            return Response.of(buildUp[0], withBuildUp(buildUp[0]), buildUp[1], poured, buildUp[2], withBuildUp(buildUp[2]));
+        }
+
+        private double withBuildUp(double general) {
+            return volume(shape.plug(), with(order.foreX(), order.aftX(), BuildUps.withGeneral(order.buildUp(), general)));
+        }
+
+        Response toShrink() {
+            Given shrink = spec.body().shrink();
+            if (!shrink.ranged())
+                return Response.NONE;
+            return Response.of(shrink.low(), atShrink(shrink.low()), shrink.likely(), poured, shrink.high(), atShrink(shrink.high()));
+        }
+
+        /** The plug another size, its plates as thick as before. */
+        private double atShrink(double shrink) {
+            double ratio = Cure.plugScale(shrink) / shape.scale();
+            double fore = bay.fore().plugX() * ratio + order.foreX() - bay.fore().plugX();
+            double aft = bay.aft().plugX() * ratio + order.aftX() - bay.aft().plugX();
+            List<Layer> layers = order.buildUp().layers().stream()
+                    .map(layer -> new Layer(layer.fromX() * ratio, layer.toX() * ratio, layer.band(), layer.thickness())).toList();
+            return volume(shape.plug().scaled(ratio), with(fore, aft, new BuildUp(layers, order.buildUp().bare())));
+        }
+
+        Response toSheet() {
+            Optional<Given> sheet = spec.frame().map(Frame::thickness).filter(Given::ranged);
+            return sheet.map(t -> Response.of(t.low(), atSheet(t.low()), t.likely(), poured, t.high(), atSheet(t.high())))
+                    .orElse(Response.NONE);
+        }
+
+        private double atSheet(double sheet) {
+            return poured * Math.max(0, bay.aft().forwardFace(sheet) - bay.fore().aftFace(sheet)) / length(order);
+        }
+
+        private CavityOrder with(double fore, double aft, BuildUp changed) {
+            return new CavityOrder(fore, aft, changed, order.overfill(), order.shell(), order.backbones());
+        }
+
+        private double volume(Loft plug, CavityOrder changed) {
+            if (Double.isNaN(atHalf))
+                atHalf = section(shape.plug(), order);
+            return atHalf > 0 ? poured * section(plug, changed) * length(changed) / (atHalf * length(order)) : poured;
+        }
     }
 
-    private static CavityOrder with(CavityOrder order, BuildUp buildUp) {
-        return new CavityOrder(order.foreX(), order.aftX(), buildUp, order.overfill(), order.shell(), order.backbones());
+    private static double length(CavityOrder order) {
+        return order.aftX() - order.foreX();
     }
 
-    private Response toShrink(Bay bay, CavityOrder order, double at) {
-        Given shrink = spec.body().shrink();
-        if (!shrink.ranged())
-            return Response.NONE;
-        return Response.of(shrink.low(), atShrink(bay, order, shrink.low()), shrink.likely(), at, shrink.high(),
-                atShrink(bay, order, shrink.high()));
-    }
-
-    /** The plug another size, its plates as thick as before. */
-    private double atShrink(Bay bay, CavityOrder order, double shrink) {
-        double ratio = Cure.plugScale(shrink) / shape.scale();
-        double fore = bay.fore().plugX() * ratio + order.foreX() - bay.fore().plugX();
-        double aft = bay.aft().plugX() * ratio + order.aftX() - bay.aft().plugX();
-        List<Layer> layers = order.buildUp().layers().stream()
-                .map(layer -> new Layer(layer.fromX() * ratio, layer.toX() * ratio, layer.band(), layer.thickness())).toList();
-        return volume(shape.plug().scaled(ratio), new CavityOrder(fore, aft, new BuildUp(layers, order.buildUp().bare()),
-                order.overfill(), order.shell(), order.backbones()));
-    }
-
-    private Response toSheet(Bay bay, CavityOrder order, double at) {
-        Optional<Given> sheet = spec.frame().map(Frame::thickness).filter(Given::ranged);
-        return sheet.map(t -> Response.of(t.low(), atSheet(bay, order, t.low()), t.likely(), at, t.high(),
-                atSheet(bay, order, t.high()))).orElse(Response.NONE);
-    }
-
-    private double atSheet(Bay bay, CavityOrder order, double sheet) {
-        double fore = bay.fore().aftFace(sheet);
-        double aft = bay.aft().forwardFace(sheet);
-        return fore < aft ? volume(shape.plug(), new CavityOrder(fore, aft, order.buildUp(), order.overfill(), order.shell(),
-                order.backbones())) : 0;
-    }
-
-    private double volume(Loft plug, CavityOrder order) {
-        return Cavity.of(plug, order, cancelled).poured().value();
+    /** Area of the cavity at half length, m2. */
+    private static double section(Loft plug, CavityOrder order) {
+        double x = (order.foreX() + order.aftX()) / 2;
+        Region foam = FoamLine.grown(plug, x, Side.AFT, order.buildUp(), order.overfill());
+        if (order.shell().isPresent())
+            foam = foam.minus(FoamLine.within(plug, x, Side.AFT, order.buildUp(), order.shell().getAsDouble()));
+        for (Outline backbone : order.backbones())
+            foam = foam.minus(Region.of(backbone));
+        return foam.area();
     }
 
     private void report(Bay bay, PlanFault.Kind kind, String message, String remedy, double figure) {
