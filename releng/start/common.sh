@@ -85,7 +85,7 @@ build() {
 	mkdir -p "$root/target"
 	code=0
 	(cd "$root" && MAVEN_OPTS="${MAVEN_OPTS:-}" "$mvn" --batch-mode --no-transfer-progress "$@" 2>&1; echo $? >"$root/target/code") | tee "$log" | awk '
-		/^\[INFO\] Building / { sub(/^\[INFO\] Building /, ""); sub(/ 0\.1\.0-SNAPSHOT.*/, ""); printf "mouldwright: building %s\n", $0 > "/dev/stderr"; fflush() }'
+		/^\[INFO\] Building / && !/Building (jar|zip)/ { sub(/^\[INFO\] Building /, ""); sub(/ 0\.1\.0-SNAPSHOT.*/, ""); printf "mouldwright: building %s\n", $0 > "/dev/stderr"; fflush() }'
 	code=$(cat "$root/target/code")
 	if [ "$code" != 0 ]; then
 		grep -E 'ERROR|FAIL' "$log" | grep -v 'transfer' | head -n 25 >&2

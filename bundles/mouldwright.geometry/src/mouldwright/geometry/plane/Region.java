@@ -9,14 +9,17 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.valid.IsValidOp;
 
 /** A part of a section plane: none, one or several pieces, each with or without holes. */
 public final class Region {
     private static final GeometryFactory FACTORY = new GeometryFactory();
+    /** Overlays round to a grid of 10 nm: outlines of neighbouring sections run within rounding of each other over long stretches (where nothing is
+     *  moulded they coincide), and overlays of such lines in floating point can lose a whole region without a word. */
+    private static final PrecisionModel GRID = new PrecisionModel(1e8);
 
     /** Nothing. */
     public static final Region EMPTY = new Region(List.of());
@@ -151,7 +154,7 @@ public final class Region {
     }
 
     private Region overlay(Region other, int operation) {
-        return of(OverlayNGRobust.overlay(geometry(), other.geometry(), operation));
+        return of(OverlayNG.overlay(geometry(), other.geometry(), operation, GRID));
     }
 
     /** Area of what lies between two heights measured along a direction.
