@@ -6,7 +6,7 @@ import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
-import mouldwright.geometry.curve.Kronrod;
+import mouldwright.geometry.curve.Lobatto;
 import mouldwright.geometry.loft.Loft;
 import mouldwright.geometry.loft.Side;
 import mouldwright.geometry.measure.Measured;
@@ -25,7 +25,6 @@ public final class Cavity {
     private final CavityOrder order;
     private final List<ConvexClip> backbones;
     private final List<Cut> cuts = new ArrayList<>();
-    private final List<Cut> ends = new ArrayList<>();
 
     /** A section of the cavity with its weights in two quadrature orders, metres. */
     private record Cut(double high, double low, MovedLine whole, CavitySection poured, double area, double net, double pocket) { }
@@ -40,8 +39,6 @@ public final class Cavity {
         List<Double> borders = borders(from, to);
         for (int i = 0; i + 1 < borders.size(); i++)
             addCuts(borders.get(i), borders.get(i + 1), cancelled);
-        ends.add(cut(from, Side.AFT, 0, 0));
-        ends.add(cut(to, Side.FORWARD, 0, 0));
     }
 
     /** Measures a cavity.
@@ -62,10 +59,11 @@ public final class Cavity {
     }
 
     private void addCuts(double from, double to, BooleanSupplier cancelled) {
-        for (int k = 0; k < Kronrod.SIZE; k++) {
+        for (int k = 0; k < Lobatto.SIZE; k++) {
             if (cancelled.getAsBoolean())
                 throw new CancellationException();
-            cuts.add(cut(from + (to - from) * Kronrod.node(k), Side.AFT, Kronrod.high(k) * (to - from), Kronrod.low(k) * (to - from)));
+            double x = k == Lobatto.SIZE - 1 ? to : from + (to - from) * Lobatto.node(k);
+            cuts.add(cut(x, x == to ? Side.FORWARD : Side.AFT, Lobatto.high(k) * (to - from), Lobatto.low(k) * (to - from)));
         }
     }
 
@@ -111,9 +109,9 @@ public final class Cavity {
 
     /** How fast the volume with overfill changes with what it was measured with. An end that lies past the body moves nothing. */
     public CavityRates rates() {
-        if (ends.isEmpty())
+        if (cuts.isEmpty())
             return new CavityRates(0, 0, 0, 0);
-        double fore = order.foreX() < loft.startX() ? 0 : -ends.getFirst().area, aft = order.aftX() > loft.endX() ? 0 : ends.getLast().area;
+        double fore = order.foreX() < loft.startX() ? 0 : -cuts.getFirst().area, aft = order.aftX() > loft.endX() ? 0 : cuts.getLast().area;
         return new CavityRates(sum(c -> c.poured.toBuildUp()).value(), fore, aft, sum(c -> c.area + c.poured.toScale()).value());
     }
 
@@ -130,9 +128,7 @@ public final class Cavity {
     /** From where to where the cavity reaches, overfill counted. */
     public Extent extent(Attitude attitude) {
         double low = Double.POSITIVE_INFINITY, high = Double.NEGATIVE_INFINITY;
-        List<Cut> all = new ArrayList<>(ends);
-        all.addAll(cuts);
-        for (Cut cut : all) {
+        for (Cut cut : cuts) {
             Region region = cut.poured.broken() ? less(cut.whole.region(), Region.EMPTY) : cut.whole.region();
             low = Math.min(low, region.lowest(attitude.upY(), attitude.upZ()));
             high = Math.max(high, -region.lowest(-attitude.upY(), -attitude.upZ()));

@@ -37,8 +37,9 @@ final class EdgeSweep {
         return new EdgeSweep(y, z, new int[y.length], size, false).sweep();
     }
 
-    /** Whether two rings neither cross nor touch. */
-    static boolean apart(Outline a, Outline b) {
+    /** Where two simple rings cross; empty where they touch without crossing. Edges of the second are counted on from the
+     *  first's. */
+    static Optional<List<Crossing>> between(Outline a, Outline b) {
         int n = a.size(), all = n + b.size();
         double[] y = Arrays.copyOf(a.ys(), all), z = Arrays.copyOf(a.zs(), all);
         System.arraycopy(b.ys(), 0, y, n, b.size());
@@ -47,7 +48,7 @@ final class EdgeSweep {
         Arrays.fill(ring, n, all, n);
         Arrays.fill(size, 0, n, n);
         Arrays.fill(size, n, all, b.size());
-        return new EdgeSweep(y, z, ring, size, true).sweep().filter(List::isEmpty).isPresent();
+        return new EdgeSweep(y, z, ring, size, true).sweep();
     }
 
     private int next(int edge) {
@@ -82,7 +83,7 @@ final class EdgeSweep {
 
     private void meet(int i, int j) {
         int in = next(i), jn = next(j);
-        if (othersOnly ? ring[i] == ring[j] : false)
+        if (othersOnly && ring[i] == ring[j])
             return;
         if (Math.max(y[i], y[in]) < Math.min(y[j], y[jn]) || Math.max(y[j], y[jn]) < Math.min(y[i], y[in]))
             return;
@@ -98,7 +99,7 @@ final class EdgeSweep {
             if (a * b == 0 || c * d == 0)
                 touching = true;
             else
-                found.add(crossing(i, j));
+                found.add(crossing(i, j, d > 0));
         }
     }
 
@@ -116,12 +117,12 @@ final class EdgeSweep {
         return CGAlgorithmsDD.orientationIndex(y[a], z[a], y[b], z[b], y[c], z[c]);
     }
 
-    private Crossing crossing(int i, int j) {
+    private Crossing crossing(int i, int j, boolean enters) {
         int in = next(i), jn = next(j);
         double ay = y[in] - y[i], az = z[in] - z[i], by = y[jn] - y[j], bz = z[jn] - z[j];
         double gy = y[j] - y[i], gz = z[j] - z[i], cross = ay * bz - az * by;
         double onFirst = Math.clamp((gy * bz - gz * by) / cross, 0.0, 1.0);
         double onSecond = Math.clamp((gy * az - gz * ay) / cross, 0.0, 1.0);
-        return new Crossing(i, j, onFirst, onSecond, y[i] + onFirst * ay, z[i] + onFirst * az);
+        return new Crossing(i, j, onFirst, onSecond, enters, y[i] + onFirst * ay, z[i] + onFirst * az);
     }
 }

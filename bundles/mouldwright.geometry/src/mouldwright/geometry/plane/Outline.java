@@ -102,6 +102,25 @@ public final class Outline {
         return of(points().stream().map(p -> new PlanePoint(p.y() * factor, p.z() * factor)).toList());
     }
 
+    boolean runsClockwise() {
+        return signedArea() < 0;
+    }
+
+    Outline counterClockwise() {
+        return runsClockwise() ? of(points().reversed()) : this;
+    }
+
+    /** Scaled by a factor about its centroid. */
+    Outline swollen(double factor) {
+        PlanePoint centre = centroid();
+        double[] py = new double[y.length], pz = new double[z.length];
+        for (int i = 0; i < y.length; i++) {
+            py[i] = centre.y() + (y[i] - centre.y()) * factor;
+            pz[i] = centre.z() + (z[i] - centre.z()) * factor;
+        }
+        return new Outline(py, pz);
+    }
+
     /** Smallest half-breadth, metres. */
     public double minY() { return least(y); }
 
@@ -177,6 +196,14 @@ public final class Outline {
         return width > 0 ? Optional.of(new PlanePoint(at, height)) : Optional.empty();
     }
 
+    private double squareDistance(int edge, double py, double pz) {
+        int to = next(edge);
+        double dy = y[to] - y[edge], dz = z[to] - z[edge], square = dy * dy + dz * dz;
+        double w = square == 0 ? 0 : Math.clamp(((py - y[edge]) * dy + (pz - z[edge]) * dz) / square, 0.0, 1.0);
+        double fy = y[edge] + w * dy - py, fz = z[edge] + w * dz - pz;
+        return fy * fy + fz * fz;
+    }
+
     /** Whether a place lies inside the ring; one exactly on it may count either way. */
     public boolean contains(PlanePoint place) {
         return Winding.number(y, z, place.y(), place.z()) != 0;
@@ -185,13 +212,9 @@ public final class Outline {
     /** Shortest distance from a place to the ring itself, metres. */
     public double distance(PlanePoint place) {
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < y.length; i++) {
-            double dy = y[next(i)] - y[i], dz = z[next(i)] - z[i];
-            double square = dy * dy + dz * dz;
-            double w = square == 0 ? 0 : Math.clamp(((place.y() - y[i]) * dy + (place.z() - z[i]) * dz) / square, 0.0, 1.0);
-            least = Math.min(least, Math.hypot(y[i] + w * dy - place.y(), z[i] + w * dz - place.z()));
-        }
-        return least;
+        for (int i = 0; i < y.length; i++)
+            least = Math.min(least, squareDistance(i, place.y(), place.z()));
+        return Math.sqrt(least);
     }
 
     double[] ys() { return y; }

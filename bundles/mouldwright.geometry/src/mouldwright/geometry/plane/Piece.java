@@ -59,6 +59,13 @@ record Piece(Outline outer, List<Outline> holes, double area) {
         return kept.size() == holes.size() ? this : of(outer, kept);
     }
 
+    double areaWithin(ConvexClip clip) {
+        double sum = clip.of(outer).map(Outline::area).orElse(0.0);
+        for (Outline hole : holes)
+            sum -= clip.of(hole).map(Outline::area).orElse(0.0);
+        return sum;
+    }
+
     double areaBetween(double directionY, double directionZ, double low, double high) {
         double sum = outer.areaBetween(directionY, directionZ, low, high);
         for (Outline hole : holes)

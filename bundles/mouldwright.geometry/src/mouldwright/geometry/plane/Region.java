@@ -16,6 +16,7 @@ public final class Region {
     /** Overlays round to a grid of 10 nm: outlines of neighbouring sections run within rounding of each other over long stretches (where nothing is
      *  moulded they coincide), and overlays of such lines in floating point can lose a whole region without a word. */
     private static final PrecisionModel GRID = new PrecisionModel(1e8);
+    private static final double SWELLING = 1e-9;
     /** Largest first; equal ones by where they lie, so that the order never hangs on how they were found. */
     private static final Comparator<Piece> ORDER = Comparator.comparingDouble(Piece::area).reversed()
             .thenComparingDouble(piece -> piece.outer().minY()).thenComparingDouble(piece -> piece.outer().minZ());
@@ -47,8 +48,7 @@ public final class Region {
         for (Object found : PolygonExtracter.getPolygons(geometry.norm()))
             if (found instanceof Polygon polygon && !polygon.isEmpty())
                 pieces.add(Piece.of(polygon));
-        pieces.sort(ORDER);
-        return new Region(pieces);
+        return sorted(pieces);
     }
 
     static Region simple(Outline outline) {
@@ -113,65 +113,80 @@ public final class Region {
 
     /** What lies in both. */
     public Region intersection(Region other) {
-        if (isEmpty() || other.isEmpty())
-            return EMPTY;
-        return switch (lie(other)) {
-            case WITHIN -> this;
-            case AROUND -> other;
-            case BESIDE -> EMPTY;
-            case ACROSS -> overlay(other, OverlayNG.INTERSECTION);
-        };
+        return isEmpty() || other.isEmpty() ? EMPTY : overlay(other, RingOverlay.Wanted.BOTH);
     }
 
     /** What lies in either. */
     public Region union(Region other) {
-        if (isEmpty() || other.isEmpty())
-            return isEmpty() ? other : this;
-        return switch (lie(other)) {
-            case WITHIN -> other;
-            case AROUND -> this;
-            case BESIDE -> both(other);
-            case ACROSS -> overlay(other, OverlayNG.UNION);
-        };
+        return isEmpty() ? other : other.isEmpty() ? this : overlay(other, RingOverlay.Wanted.EITHER);
     }
 
     /** What lies in this and not in the other. */
     public Region minus(Region other) {
-        if (isEmpty() || other.isEmpty())
-            return this;
-        return switch (lie(other)) {
-            case WITHIN -> EMPTY;
-            case AROUND -> new Region(List.of(Piece.of(pieces.getFirst().outer(), other.pieces())));
-            case BESIDE -> this;
-            case ACROSS -> overlay(other, OverlayNG.DIFFERENCE);
+        return isEmpty() || other.isEmpty() ? this : overlay(other, RingOverlay.Wanted.FIRST_ALONE);
+    }
+
+    /** Plain rings are walked along; where they touch, once more with one of them swollen by less than a nanometre to the metre,
+     *  so that lines which coincide part or cross. Everything else is overlaid on the grid. */
+    private Region overlay(Region other, RingOverlay.Wanted wanted) {
+        Optional<Outline> mine = plain(), its = other.plain();
+        if (mine.isEmpty() || its.isEmpty())
+            return onGrid(other, wanted);
+        return walked(mine.get(), its.get(), wanted).or(() -> walked(mine.get(), its.get().swollen(1 + SWELLING), wanted))
+                .orElseGet(() -> onGrid(other, wanted));
+    }
+
+    private static Optional<Region> walked(Outline a, Outline b, RingOverlay.Wanted wanted) {
+        return EdgeSweep.between(a, b).flatMap(crossings -> crossings.isEmpty() ? Optional.of(apart(a, b, wanted))
+                : RingOverlay.of(a, b, crossings, wanted).map(Region::ofRings));
+    }
+
+    /** Of two rings that do not meet. */
+    private static Region apart(Outline a, Outline b, RingOverlay.Wanted wanted) {
+        boolean within = b.contains(new PlanePoint(a.y(0), a.z(0)));
+        boolean around = !within && a.contains(new PlanePoint(b.y(0), b.z(0)));
+        return switch (wanted) {
+            case BOTH -> within ? simple(a) : around ? simple(b) : EMPTY;
+            case EITHER -> within ? simple(b) : around ? simple(a) : sorted(List.of(Piece.of(a, List.of()), Piece.of(b, List.of())));
+            case FIRST_ALONE -> within ? EMPTY : new Region(List.of(Piece.of(a, around ? List.of(b) : List.of())));
         };
     }
 
-    private enum Lie { WITHIN, AROUND, BESIDE, ACROSS }
+    /** Pieces, or one piece with holes. */
+    private static Region ofRings(List<double[][]> rings) {
+        List<Outline> outer = new ArrayList<>(), holes = new ArrayList<>();
+        for (double[][] ring : rings)
+            if (ring[0].length > 2)
+                (Outline.ring(ring[0], ring[1]).runsClockwise() ? holes : outer).add(Outline.ring(ring[0], ring[1]).counterClockwise());
+        return outer.size() == 1 ? new Region(List.of(Piece.of(outer.getFirst(), holes)))
+                : sorted(outer.stream().map(ring -> Piece.of(ring, List.of())).toList());
+    }
 
-    /** How two plain pieces lie that do not touch; everything else counts as across. */
-    private Lie lie(Region other) {
-        Optional<Outline> mine = plain(), its = other.plain();
-        if (mine.isEmpty() || its.isEmpty() || !EdgeSweep.apart(mine.get(), its.get()))
-            return Lie.ACROSS;
-        if (its.get().contains(new PlanePoint(mine.get().y(0), mine.get().z(0))))
-            return Lie.WITHIN;
-        return mine.get().contains(new PlanePoint(its.get().y(0), its.get().z(0))) ? Lie.AROUND : Lie.BESIDE;
+    private static Region sorted(List<Piece> pieces) {
+        List<Piece> sorted = new ArrayList<>(pieces);
+        sorted.sort(ORDER);
+        return new Region(sorted);
     }
 
     private Optional<Outline> plain() {
         return pieces.size() == 1 && pieces.getFirst().holes().isEmpty() ? Optional.of(pieces.getFirst().outer()) : Optional.empty();
     }
 
-    private Region both(Region other) {
-        List<Piece> both = new ArrayList<>(pieces);
-        both.addAll(other.pieces);
-        both.sort(ORDER);
-        return new Region(both);
+    private Region onGrid(Region other, RingOverlay.Wanted wanted) {
+        int operation = switch (wanted) {
+            case BOTH -> OverlayNG.INTERSECTION;
+            case EITHER -> OverlayNG.UNION;
+            case FIRST_ALONE -> OverlayNG.DIFFERENCE;
+        };
+        return of(OverlayNG.overlay(geometry(), other.geometry(), operation, GRID));
     }
 
-    private Region overlay(Region other, int operation) {
-        return of(OverlayNG.overlay(geometry(), other.geometry(), operation, GRID));
+    /** Area of what lies inside a convex ring, square metres. */
+    public double areaWithin(ConvexClip clip) {
+        double sum = 0;
+        for (Piece piece : pieces)
+            sum += piece.areaWithin(clip);
+        return sum;
     }
 
     /** Area of what lies between two heights measured along a direction.
