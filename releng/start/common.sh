@@ -83,11 +83,9 @@ need_maven() {
 build() {
 	log="$root/target/build.log"
 	mkdir -p "$root/target"
-	code=0
-	(cd "$root" && MAVEN_OPTS="${MAVEN_OPTS:-}" "$mvn" --batch-mode --no-transfer-progress "$@" 2>&1; echo $? >"$root/target/code") | tee "$log" | awk '
+	{ (cd "$root" && "$mvn" --batch-mode --no-transfer-progress "$@" 2>&1) && echo "[build] done" || echo "[build] failed"; } | tee "$log" | awk '
 		/^\[INFO\] Building / && !/Building (jar|zip)/ { sub(/^\[INFO\] Building /, ""); sub(/ 0\.1\.0-SNAPSHOT.*/, ""); printf "mouldwright: building %s\n", $0 > "/dev/stderr"; fflush() }'
-	code=$(cat "$root/target/code")
-	if [ "$code" != 0 ]; then
+	if ! grep -qx '\[build\] done' "$log"; then
 		grep -E 'ERROR|FAIL' "$log" | grep -v 'transfer' | head -n 25 >&2
 		stop "the build failed; the whole log is target/build.log" 70
 	fi
@@ -112,7 +110,7 @@ build_if_stale() {
 		is_stale || { exec 9>&-; return 0; }
 	fi
 	say "building the command line (a minute or two the first time)"
-	build package -DskipTests
+	build package -DskipTests -pl releng/mouldwright.cli.product -am
 	: >"$stamp"
 	command -v flock >/dev/null 2>&1 && exec 9>&-
 	return 0

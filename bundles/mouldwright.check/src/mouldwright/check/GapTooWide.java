@@ -1,6 +1,7 @@
 package mouldwright.check;
 
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.spec.Frame;
 import mouldwright.plan.stage.FrameMeasures;
 
 /** MW211: a square edge touches the foam line with one face only; past 4 mm of gap at the other the board has no edge to follow. */
@@ -9,6 +10,8 @@ final class GapTooWide implements Check {
     private static final double LIMIT = 0.004;
 
     @Override public void examine(BuildPlan plan, Findings out) {
+        if (plan.spec().frame().filter(frame -> frame.edges() == Frame.Edges.SQUARE).isEmpty())
+            return;
         plan.measurements().find(FrameMeasures.class).ifPresent(frame -> {
             for (FrameMeasures.Made made : frame.plates())
                 if (made.plate().gapAlongNormal() > LIMIT)

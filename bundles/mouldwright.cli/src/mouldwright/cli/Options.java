@@ -36,13 +36,13 @@ final class Options {
 
     /** A parameter that must be given. */
     static PositionalParamSpec parameter(int index, String label, String description) {
-        return PositionalParamSpec.builder().index(String.valueOf(index)).arity("1").paramLabel(label).type(String.class)
+        return PositionalParamSpec.builder().index(String.valueOf(index)).arity("1").required(true).paramLabel(label).type(String.class)
                 .description(description).build();
     }
 
     /** Files, one at least. */
     static PositionalParamSpec files(String description) {
-        return PositionalParamSpec.builder().index("0..*").arity("1..*").paramLabel("FILE").type(List.class).auxiliaryTypes(String.class)
+        return PositionalParamSpec.builder().index("0..*").arity("1..*").required(true).paramLabel("FILE").type(List.class).auxiliaryTypes(String.class)
                 .description(description).build();
     }
 

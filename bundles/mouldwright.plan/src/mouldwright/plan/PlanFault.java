@@ -30,6 +30,7 @@ public record PlanFault(Kind kind, Origin place, String what, String message, Op
         /** An end plate whose outer face is the larger one. */ END_PLATE_LARGER_OUTSIDE,
         /** Plates leave no room between them. */ BAY_SHUT,
         /** No cavity to fill. */ NO_CAVITY,
+        /** More lifts than any bay takes. */ TOO_MANY_LIFTS,
         /** A shell thicker than the section it lines. */ SHELL_TOO_THICK,
         /** Foam that creams before any pot is mixed and poured. */ CREAM_TOO_SHORT,
         /** A gel time outside the resin's table. */ GEL_OUTSIDE_TABLE,

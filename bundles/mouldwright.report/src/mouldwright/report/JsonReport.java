@@ -84,8 +84,10 @@ public final class JsonReport {
 
     private static void pots(JsonFile json, PotEntry entry) throws IOException {
         json.object(o -> o.member("ply", entry.ply()).member("mat", entry.mat()).member("resin", entry.resin())
-                .member("pots", entry.pots()).member("first", entry.first()).member("each", entry.each())
-                .member("catalyst", entry.catalyst()).member("catalystVolume", entry.catalystVolume())
+                .member("pots", entry.pots()).member("first", entry.first().resin())
+                .member("firstCatalyst", entry.first().catalyst()).member("firstCatalystVolume", entry.first().catalystVolume())
+                .member("further", entry.further().resin()).member("furtherCatalyst", entry.further().catalyst())
+                .member("furtherCatalystVolume", entry.further().catalystVolume()).member("most", entry.most())
                 .member("gel", Published.minutes(entry.gel())).member("working", Published.minutes(entry.working())));
     }
 }

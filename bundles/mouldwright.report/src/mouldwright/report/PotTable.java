@@ -17,18 +17,18 @@ final class PotTable implements TextReport.StageTable {
     @Override
     public void print(Estimate estimate, Display display, StringBuilder out) {
         List<PotEntry> pots = estimate.pots();
-        Figure resin = figure(display, pots, PotEntry::resin, Dimension.MASS);
-        Figure pot = figure(display, pots, PotEntry::each, Dimension.MASS);
-        Figure catalyst = figure(display, pots, PotEntry::catalyst, Dimension.MASS);
-        Figure measure = figure(display, pots, PotEntry::catalystVolume, Dimension.VOLUME);
+        Figure pot = figure(display, pots, entry -> Math.max(entry.first().resin(), entry.further().resin()), Dimension.MASS);
+        Figure catalyst = figure(display, pots, entry -> Math.max(entry.first().catalyst(), entry.further().catalyst()), Dimension.MASS);
+        Figure measure = figure(display, pots, entry -> Math.max(entry.first().catalystVolume(), entry.further().catalystVolume()), Dimension.VOLUME);
         Figure time = figure(display, pots, PotEntry::gel, Dimension.TIME);
-        Table table = new Table().figures("ply").words("mat").figures("resin", resin.unit()).figures("pots").figures("first", pot.unit())
-                .figures("each", pot.unit()).figures("catalyst", catalyst.unit()).figures("measure", measure.unit()).figures("gel", time.unit())
-                .figures("lay in", time.unit());
+        Table table = new Table().figures("ply").words("mat").words("pots").figures("resin", pot.unit()).figures("catalyst", catalyst.unit())
+                .figures("measure", measure.unit()).figures("gel", time.unit()).figures("lay in", time.unit());
         for (PotEntry entry : pots) {
-            table.row(List.of(String.valueOf(entry.ply()), entry.mat(), resin.of(entry.resin()), String.valueOf(entry.pots()),
-                    pot.of(entry.first()), pot.of(entry.each()), catalyst.of(entry.catalyst()), measure.of(entry.catalystVolume()),
-                    time.of(entry.gel()), time.of(entry.working())));
+            table.row(List.of(String.valueOf(entry.ply()), entry.mat(), "first", pot.of(entry.first().resin()), catalyst.of(entry.first().catalyst()),
+                    measure.of(entry.first().catalystVolume()), time.of(entry.gel()), time.of(entry.working())));
+            if (entry.pots() > 1)
+                table.row(List.of("", "", entry.pots() == 2 ? "second" : (entry.pots() - 1) + " more, each", pot.of(entry.further().resin()),
+                        catalyst.of(entry.further().catalyst()), measure.of(entry.further().catalystVolume()), time.of(entry.gel()), time.of(entry.working())));
         }
         table.print("  ", out);
     }

@@ -30,10 +30,19 @@ public final class SpecSession {
         this.source = source;
     }
 
-    /** Sets the language up, for files on the disk. */
+    /** The language, set up when it is first asked for and once in a process. */
+    private static final class Language {
+        private static final Injector INJECTOR = setUp();
+
+        private static Injector setUp() {
+            QuietLog.install();
+            return new PlugStandaloneSetup().createInjectorAndDoEMFRegistration();
+        }
+    }
+
+    /** A session for files on the disk; the first one sets the language up. */
     public static SpecSession start() {
-        QuietLog.install();
-        return new SpecSession(new PlugStandaloneSetup().createInjectorAndDoEMFRegistration(), new DiskSource());
+        return new SpecSession(Language.INJECTOR, new DiskSource());
     }
 
     /**
@@ -75,7 +84,12 @@ public final class SpecSession {
             return new ReadResult.Refused(ReadResult.Reason.FOLDER, "it is a folder");
         }
         String relative = project.root().relativize(file).toString().replace(file.getFileSystem().getSeparator(), "/");
-        return new ProjectFiles(project, source, ProjectFiles.DEFAULT_LIMIT).resolve(relative);
+        ReadResult result = new ProjectFiles(project, source, ProjectFiles.DEFAULT_LIMIT).resolve(relative);
+        if (result instanceof ReadResult.Text && !relative.endsWith(ProjectFiles.SUFFIX)) {
+            return new ReadResult.Refused(ReadResult.Reason.BAD_PATH,
+                    "\"" + file.getFileName() + "\" is no spec by its name, which would end in " + ProjectFiles.SUFFIX);
+        }
+        return result;
     }
 
     private Checked check(Project project, Path file, String text, BooleanSupplier cancelled) {

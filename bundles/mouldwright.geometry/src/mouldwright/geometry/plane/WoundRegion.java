@@ -55,10 +55,21 @@ public record WoundRegion(Region region, Optional<int[]> edges) {
                     ? Region.of(ring) : Region.EMPTY;
         Geometry noded = OverlayNGRobust.union(FACTORY.createLineString(ring.getExteriorRing().getCoordinates()));
         Polygonizer polygonizer = new Polygonizer();
+<<<<<<< HEAD
         polygonizer.add(noded.norm());
         List<Geometry> kept = new ArrayList<>();
         for (Object face : polygonizer.getPolygons()) {
             Geometry g = ((Geometry) face).norm();
+=======
+        polygonizer.add(noded);
+        List<Geometry> faces = new ArrayList<>();
+        for (Object face : polygonizer.getPolygons())
+            faces.add(((Geometry) face).norm());
+        // The polygonizer finds faces, and begins their rings, in an order that differs from run to run; so would the last digits of every area.
+        faces.sort(null);
+        List<Geometry> kept = new ArrayList<>();
+        for (Geometry g : faces) {
+>>>>>>> main
             if (inside(g).filter(p -> Winding.number(y, z, p.y(), p.z()) > 0).filter(wanted).isPresent())
                 kept.add(g);
         }

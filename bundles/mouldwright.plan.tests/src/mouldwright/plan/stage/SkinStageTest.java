@@ -117,7 +117,7 @@ class SkinStageTest {
 
     @Test void catalystIsMeasuredByItsDensity() { // 1.16 g are one millilitre
         PotEntry pot = plan(Specs.cylinder().skin(Specs.skin(Specs.schedule(Specs.csm450())))).pots().getFirst();
-        assertThat(pot.catalystVolume()).isCloseTo(pot.catalyst() / 1160, within(1e-15));
+        assertThat(pot.first().catalystVolume()).isCloseTo(pot.first().catalyst() / 1160, within(1e-15));
     }
 
     @Test void aGelTimeBeyondTheCatalystLimitsIsReported() { // at 20 degC the table's 2 % still takes 18 min
@@ -136,18 +136,27 @@ class SkinStageTest {
     @Test void aPotIsLaidBeforeItGels() {
         // closed form: 4 m2/h of one person, 1.125 + 0.35 kg/m2, 17.5 min: 1.72 kg, under the limit of 2 kg
         PotEntry pot = plan(Specs.cylinder().skin(Specs.skin(Specs.schedule(Specs.csm450())))).pots().getFirst();
-        assertThat(pot.each()).isCloseTo(4 / 3600.0 * 1.475 * 17.5 * 60, within(1e-6));
+        assertThat(pot.most()).isCloseTo(4 / 3600.0 * 1.475 * 17.5 * 60, within(1e-6));
     }
 
     @Test void twoPersonsAreHeldByThePotLimit() {
         PotEntry pot = plan(Specs.cylinder().persons(2).skin(Specs.skin(Specs.schedule(Specs.csm450())))).pots().getFirst();
-        assertThat(pot.each()).isEqualTo(2);
+        assertThat(pot.most()).isEqualTo(2);
     }
 
     @Test void theFirstPotIsHalfOfOneAndTheRestFollow() { // start with small pots until the cure is known
         PotEntry pot = plan(Specs.cylinder().skin(Specs.skin(Specs.schedule(Specs.csm450())))).pots().getFirst();
-        assertThat(pot.first()).isCloseTo(pot.each() / 2, within(1e-12));
-        assertThat(pot.pots()).isEqualTo(1 + (int) Math.ceil((pot.resin() - pot.first()) / pot.each()));
+        assertThat(pot.first().resin()).isCloseTo(pot.most() / 2, within(1e-12));
+        assertThat(pot.pots()).isEqualTo(1 + (int) Math.ceil((pot.resin() - pot.first().resin()) / pot.most()));
+        assertThat(pot.first().resin() + (pot.pots() - 1) * pot.further().resin()).isCloseTo(pot.resin(), within(1e-12));
+    }
+
+    @Test void everyPotHasTheCatalystOfItsOwnResin() { // the share of the whole skin, pot by pot
+        BuildPlan plan = plan(Specs.cylinder().skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        double share = value(plan, "skin.catalyst.mass") / value(plan, "skin.resin.mass");
+        PotEntry pot = plan.pots().getFirst();
+        assertThat(pot.first().catalyst()).isCloseTo(share * pot.first().resin(), within(1e-12));
+        assertThat(pot.further().catalyst()).isCloseTo(share * pot.further().resin(), within(1e-12));
     }
 
     @Test void aRollNarrowerThanItsLapIsReported() {

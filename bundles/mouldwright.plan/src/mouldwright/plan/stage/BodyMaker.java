@@ -17,17 +17,22 @@ import mouldwright.geometry.section.SectionForm;
 import mouldwright.geometry.section.SectionKind;
 import mouldwright.geometry.section.SectionResult;
 import mouldwright.geometry.section.SectionRules;
+import mouldwright.geometry.section.SectionShape;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.Body;
 import mouldwright.plan.spec.Form;
 import mouldwright.plan.spec.Station;
+import mouldwright.units.Dimension;
 
 /** Makes the sections a spec states and lofts the body through them. What cannot be made is reported. */
 final class BodyMaker {
 
     /** How far the curve may swing past its points before it is reported, m: more than surfacer would hide. */
     private static final double OVERSHOOT = 0.005;
+
+    /** Smallest girth of a section with area, m. */
+    private static final double SMALLEST = 1e-3;
 
     private final Body body;
     private final Measurements measurements;
@@ -71,12 +76,50 @@ final class BodyMaker {
 
     private Optional<Section> section(Station station) {
         Optional<SectionForm> form = form(station, new HashSet<>());
-        if (form.isEmpty())
+        if (form.isEmpty() || !statedSizesMakeSense(station))
             return Optional.empty();
-        SectionKind kind = body.sections() == Body.Sections.HALF ? SectionKind.HALF : SectionKind.FULL;
-        SectionResult result = Section.of(form.get(), kind, new SectionRules(OVERSHOOT));
-        result.faults().forEach(fault -> faults.report(fault, station));
-        return result.section();
+        SectionResult result = Section.of(form.get(), kind(), new SectionRules(OVERSHOOT));
+        if (!(station.form() instanceof Form.Like) || sectionOf(station).isPresent())
+            result.faults().forEach(fault -> faults.report(fault, station));
+        return result.section().filter(section -> canBeBuilt(station, section));
+    }
+
+    /** The geometry judges points one by one; absurd sizes of the other forms are caught here. */
+    private boolean statedSizesMakeSense(Station station) {
+        boolean sound = switch (station.form()) {
+            case Form.Superellipse e -> sensible(e.halfBreadth()) && sensible(e.height()) && sensible(e.exponent());
+            case Form.Like like -> sensible(like.scaleY()) && sensible(like.scaleZ());
+            default -> true;
+        };
+        if (!sound)
+            measurements.report(PlanFault.of(PlanFault.Kind.SECTION, station.origin(), "station " + station.name(),
+                    station.name() + ": a figure of its form makes no section", "look at its sizes and their units"));
+        return sound;
+    }
+
+    private static boolean sensible(double figure) {
+        return figure >= Guard.SMALLEST && figure <= Guard.LARGEST;
+    }
+
+    private boolean canBeBuilt(Station station, Section section) {
+        double girth = section.girth();
+        boolean sound = section.shape() != SectionShape.BODY || girth >= SMALLEST && girth <= Guard.LARGEST;
+        sound &= Math.abs(station.x()) <= Guard.LARGEST;
+        if (!sound)
+            measurements.report(PlanFault.of(PlanFault.Kind.SECTION, station.origin(), "station " + station.name(),
+                    station.name() + ": no plug is as small or as large as this", "look at the unit").at(girth, Dimension.LENGTH));
+        return sound;
+    }
+
+    /** The section a station is like, if that is sound: a fault of its own is told there and not again here. */
+    private Optional<Section> sectionOf(Station like) {
+        Station other = like.form() instanceof Form.Like form ? byName.get(form.station()) : null;
+        return other == null || other.form() instanceof Form.Lofted ? Optional.empty()
+                : form(other, new HashSet<>()).flatMap(form -> Section.of(form, kind(), new SectionRules(OVERSHOOT)).section());
+    }
+
+    private SectionKind kind() {
+        return body.sections() == Body.Sections.HALF ? SectionKind.HALF : SectionKind.FULL;
     }
 
     private Optional<SectionForm> form(Station station, Set<String> asked) {

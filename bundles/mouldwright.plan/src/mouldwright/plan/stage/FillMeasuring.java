@@ -24,6 +24,9 @@ import mouldwright.units.Dimension;
 /** Measures the cavities, once. */
 final class FillMeasuring {
 
+    /** More lifts than any bay takes; a lift limit that asks for more is a slip of the unit. */
+    static final int MOST_LIFTS = 200;
+
     private final Spec spec;
     private final Fill fill;
     private final ShapeMeasures shape;
@@ -45,17 +48,21 @@ final class FillMeasuring {
                 .map(backbone -> PlateMaking.rectangle(backbone, 0)).toList()).orElse(List.of());
     }
 
+    /** Bays are independent and the loft is immutable, so they are measured side by side; everything that is reported is
+     *  reported in the order of the bays. */
     FillMeasures measure() {
-        List<FillMeasures.BayFill> bays = new ArrayList<>();
-        for (Bay bay : shape.bays()) {
-            if (cancelled.getAsBoolean())
-                throw new CancellationException();
-            fill(bay).ifPresent(bays::add);
-        }
-        return new FillMeasures(bays);
+        List<Order> orders = new ArrayList<>();
+        for (Bay bay : shape.bays())
+            order(bay).ifPresent(orders::add);
+        List<FillMeasures.BayFill> bays = orders.parallelStream().map(this::fill).toList();
+        bays.forEach(this::report);
+        return new FillMeasures(bays.stream().filter(bay -> bay.poured().value() > 0).toList());
     }
 
-    private Optional<FillMeasures.BayFill> fill(Bay bay) {
+    /** A bay to be measured. */
+    private record Order(Bay bay, Fill.Core core, Fill.Attitude attitude, CavityOrder cavity) { }
+
+    private Optional<Order> order(Bay bay) {
         double from = bay.fore().aftFace(thickness);
         double to = bay.aft().forwardFace(thickness);
         if (!(to > from)) {
@@ -63,25 +70,36 @@ final class FillMeasuring {
             return Optional.empty();
         }
         Fill.Core core = BayRules.core(spec, bay, measurements);
-        Fill.Attitude attitude = BayRules.attitude(spec, bay, measurements);
         OptionalDouble shell = core instanceof Fill.Core.Shell(var stated) ? OptionalDouble.of(stated.likely())
                 : OptionalDouble.empty();
-        CavityOrder order = new CavityOrder(from, to, shape.buildUp(), fill.overfill().likely(), shell, backbones);
-        Cavity cavity = Cavity.of(shape.plug(), order, cancelled);
+        return Optional.of(new Order(bay, core, BayRules.attitude(spec, bay, measurements),
+                new CavityOrder(from, to, shape.buildUp(), fill.overfill().likely(), shell, backbones)));
+    }
+
+    private FillMeasures.BayFill fill(Order order) {
+        if (cancelled.getAsBoolean())
+            throw new CancellationException();
+        Cavity cavity = Cavity.of(shape.plug(), order.cavity(), cancelled);
         Measured poured = cavity.poured();
-        if (!(poured.value() > 0)) {
-            report(bay, PlanFault.Kind.NO_CAVITY, "there is nothing to fill", "look at the build-up and the backbones", 0);
-            return Optional.empty();
-        }
-        if (shell.isPresent() && cavity.pocketEmpty())
-            report(bay, PlanFault.Kind.SHELL_TOO_THICK, "the shell is thicker than the section, so no pocket is left",
-                    "state the bay as solid, or a thinner shell", shell.getAsDouble());
-        Attitude lying = attitude(attitude);
+        Attitude lying = attitude(order.attitude());
         double height = cavity.extent(lying).height();
-        int lifts = Pour.lifts(height, FoamFacts.lift(fill.foam()).likely());
+        double limit = Math.max(FoamFacts.lift(fill.foam()).likely(), height / MOST_LIFTS);
+        List<Measured> lifts = height > 0 ? cavity.lifts(lying, Pour.lifts(height, limit)) : List.of();
         CavityRates rates = cavity.rates();
-        return Optional.of(new FillMeasures.BayFill(bay, core, attitude, cavity, poured, cavity.trim(), height,
-                cavity.lifts(lying, lifts), toBuildUp(bay, rates), toShrink(bay, order, rates), toSheet(bay, rates)));
+        return new FillMeasures.BayFill(order.bay(), order.core(), order.attitude(), cavity, poured, cavity.trim(), height,
+                lifts, toBuildUp(order.bay(), rates), toShrink(order, rates), toSheet(order.bay(), rates));
+    }
+
+    private void report(FillMeasures.BayFill bay) {
+        if (!(bay.poured().value() > 0))
+            report(bay.bay(), PlanFault.Kind.NO_CAVITY, "there is nothing to fill", "look at the build-up and the backbones", 0);
+        else if (bay.core() instanceof Fill.Core.Shell(Given shell) && bay.cavity().pocketEmpty())
+            report(bay.bay(), PlanFault.Kind.SHELL_TOO_THICK, "the shell is thicker than the section, so no pocket is left",
+                    "state the bay as solid, or a thinner shell", shell.likely());
+        double limit = FoamFacts.lift(fill.foam()).likely();
+        if (bay.height() > MOST_LIFTS * limit)
+            report(bay.bay(), PlanFault.Kind.TOO_MANY_LIFTS, "it would take more than " + MOST_LIFTS + " lifts",
+                    "look at the lift limit's unit", limit);
     }
 
     /** Besides what it takes off the foam, the build-up moves plates in at moulded ends. */
@@ -98,12 +116,12 @@ final class FillMeasuring {
     }
 
     /** The plug grows by 1 / (1 - shrink), and its station lines with it; build-up at moulded ends and plates stay as they are. */
-    private Response toShrink(Bay bay, CavityOrder order, CavityRates rates) {
+    private Response toShrink(Order order, CavityRates rates) {
         Given shrink = spec.body().shrink();
         if (!shrink.ranged())
             return Response.NONE;
-        double fore = order.foreX() - bay.fore().station().x() * shape.scale();
-        double aft = order.aftX() - bay.aft().station().x() * shape.scale();
+        double fore = order.cavity().foreX() - order.bay().fore().station().x() * shape.scale();
+        double aft = order.cavity().aftX() - order.bay().aft().station().x() * shape.scale();
         return new Response(shrink.likely(), (rates.scale() - rates.foreEnd() * fore - rates.aftEnd() * aft) * shape.scale());
     }
 

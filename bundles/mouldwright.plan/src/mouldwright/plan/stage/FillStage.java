@@ -45,10 +45,11 @@ final class FillStage implements Stage {
 
     private static boolean makesSense(Fill fill, Measurements measurements) {
         Foam foam = fill.foam();
-        Guard guard = new Guard(measurements).notNegative(fill.overfill()).positive(foam.density())
-                .positive(foam.partA()).positive(foam.partB()).notNegative(foam.cream()).positive(foam.lift()).positive(foam.pot());
+        Guard guard = new Guard(measurements).sizeOrNone(fill.overfill()).positive(foam.density())
+                .positive(foam.partA()).positive(foam.partB()).notNegative(foam.cream()).positive(foam.pot());
         foam.expansion().ifPresent(expansion -> guard.above(expansion, 1));
-        shells(fill).forEach(guard::positive);
+        shells(fill).forEach(guard::size);
+        guard.size(FoamFacts.lift(foam));
         for (Foam.YieldRow row : foam.yield())
             guard.above(Given.of("yield", RATIO, row.share(), row.origin()), 0)
                     .below(Given.of("yield", RATIO, row.share(), row.origin()), Math.nextUp(1.0));
@@ -134,7 +135,8 @@ final class FillStage implements Stage {
         Node height = ledger.measured("height across gravity, " + bay.attitude().words(), LENGTH,
                 Places.exact(bay.height(), "extent of the cavity, overfill included"));
         ledger.quantity(bay.bay().id("lifts"), "Lifts, " + words, RATIO)
-                .from("height / lift limit", List.of(height, ledger.given(FoamFacts.lift(foam))), v -> v[0] / v[1])
+                .from("height / lift limit", List.of(height, ledger.given(FoamFacts.lift(foam))),
+                        v -> Math.min(v[0] / v[1], FillMeasuring.MOST_LIFTS))
                 .roundedUp().source("lifts of equal height, none over the limit");
         List<Node> pots = new ArrayList<>();
         for (int i = 0; i < bay.lifts().size(); i++)

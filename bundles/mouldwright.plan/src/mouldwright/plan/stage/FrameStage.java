@@ -31,10 +31,10 @@ final class FrameStage implements Stage {
 
     @Override public void measure(Spec spec, Measurements measurements, BooleanSupplier cancelled) {
         Frame frame = spec.frame().orElseThrow();
-        Guard guard = new Guard(measurements).positive(frame.thickness()).notNegative(frame.clearance())
-                .positive(frame.rim()).positive(frame.sheet().width()).positive(frame.sheet().length())
+        Guard guard = new Guard(measurements).size(frame.thickness()).sizeOrNone(frame.clearance())
+                .size(frame.rim()).size(frame.sheet().width()).size(frame.sheet().length())
                 .positive(frame.sheet().density());
-        frame.backbones().forEach(backbone -> guard.positive(backbone.width()).positive(backbone.depth()));
+        frame.backbones().forEach(backbone -> guard.size(backbone.width()).size(backbone.depth()));
         if (guard.clear())
             measurements.find(ShapeMeasures.class).ifPresent(shape ->
                     measurements.keep(new PlateMaking(spec, frame, shape, measurements, cancelled).measure()));

@@ -9,6 +9,15 @@ import mouldwright.plan.spec.Given;
  *  never an exception. */
 final class Guard {
 
+    /** Smallest size looked at, m. */
+    static final double SMALLEST = 1e-6;
+    /** Largest size looked at, m. */
+    static final double LARGEST = 1000;
+
+    /** Bounds of any figure in SI, far outside what a workshop meets, within which products stay numbers. */
+    private static final double LEAST = 1e-12;
+    private static final double MOST = 1e12;
+
     private final Measurements measurements;
     private boolean clear = true;
 
@@ -23,7 +32,8 @@ final class Guard {
 
     /** Above zero over its whole range. */
     Guard positive(Given given) {
-        return hold(given, given.low() > 0, "above zero", 0);
+        return hold(given, given.low() >= LEAST && given.high() <= MOST, "above zero, and a figure met in a workshop",
+                given.low() < LEAST ? 0 : MOST);
     }
 
     /** Above zero, where it is stated. */
@@ -34,13 +44,27 @@ final class Guard {
 
     /** Zero or more over its whole range. */
     Guard notNegative(Given given) {
-        return hold(given, given.low() >= 0, "zero or more", 0);
+        return hold(given, given.low() >= 0 && given.high() <= MOST, "zero or more, and a figure met in a workshop",
+                given.low() < 0 ? 0 : MOST);
     }
 
     /** Zero or more, where it is stated. */
     Guard notNegative(Optional<Given> given) {
         given.ifPresent(this::notNegative);
         return this;
+    }
+
+    /** A size a plug's parts may have: a thousandth of a millimetre to a kilometre. */
+    Guard size(Given given) {
+        positive(given);
+        return given.low() > 0 ? hold(given, given.low() >= SMALLEST && given.high() <= LARGEST,
+                "a size that can be built", given.low() < SMALLEST ? SMALLEST : LARGEST) : this;
+    }
+
+    /** The same, or nothing at all. */
+    Guard sizeOrNone(Given given) {
+        return given.low() == 0 && given.high() == 0 ? this : notNegative(given).hold(given, given.high() <= LARGEST,
+                "a size that can be built", LARGEST);
     }
 
     /** Between 0 and 1, neither included. */
@@ -61,7 +85,7 @@ final class Guard {
 
     /** Above a bound over its whole range. */
     Guard above(Given given, double bound) {
-        return hold(given, given.low() > bound, "above " + bound, bound);
+        return hold(given, given.low() > bound && given.high() <= MOST, "above " + bound + ", and a figure met in a workshop", bound);
     }
 
     private Guard hold(Given given, boolean holds, String wanted, double limit) {

@@ -19,16 +19,22 @@ import mouldwright.geometry.measure.Measures;
 import mouldwright.geometry.offset.BuildUp;
 import mouldwright.geometry.plane.Outline;
 import mouldwright.plan.Measurements;
+import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.Carve;
+import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
 import mouldwright.plan.spec.Station;
 import mouldwright.process.Cure;
+import mouldwright.units.Dimension;
 
 /** Measures the shape, once. */
 final class ShapeMeasuring {
 
     /** How far a chord of an outline that is only measured for its size may leave the curve, m. */
     private static final double CHORD = 1e-4;
+
+    /** More skin and surfacer than any plug carries, m. */
+    private static final double THICKEST = 1;
 
     private final Spec spec;
     private final Measurements measurements;
@@ -50,14 +56,24 @@ final class ShapeMeasuring {
     private boolean figuresMakeSense() {
         Guard guard = new Guard(measurements).below(spec.body().shrink(), 0.1);
         Carve carve = ShapeStage.carve(spec);
-        guard.positive(carve.board()).positive(carve.crownLimit());
-        spec.frame().ifPresent(frame -> guard.positive(frame.thickness()));
+        guard.size(carve.board()).size(carve.crownLimit());
+        spec.frame().ifPresent(frame -> guard.size(frame.thickness()));
         spec.skin().ifPresent(skin -> SkinStage.guard(skin, guard));
         spec.finish().ifPresent(finish -> {
             guard.below(finish.sandedShare(), Math.nextUp(1.0));
             finish.coats().forEach(coats -> guard.notNegative(coats.coating().dry()));
         });
-        return guard.clear();
+        return guard.clear() && buildUpMakesSense();
+    }
+
+    private boolean buildUpMakesSense() {
+        double thickness = BuildUps.general(spec);
+        if (thickness <= THICKEST)
+            return true;
+        measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, spec.skin().map(Skin::origin).orElse(spec.origin()), "build-up",
+                "no skin and surfacer are as thick as this", "look at the units of mats and films")
+                .at(thickness, Dimension.LENGTH).against(THICKEST, Dimension.LENGTH));
+        return false;
     }
 
     private ShapeMeasures measure(Loft part) {

@@ -17,13 +17,19 @@ final class SkinPots {
         for (int i = 0; i < measured.layings().size(); i++) {
             SkinMeasures.Laying laying = measured.layings().get(i);
             String id = "skin.laying." + (i + 1);
-            double each = likely(reckoning, id + ".pot");
+            double most = likely(reckoning, id + ".pot");
             double ofPly = likely(reckoning, id + ".resin");
-            double first = Math.min(laying.first() ? each / 2 : each, ofPly);
+            int pots = (int) likely(reckoning, id + ".pots");
+            double first = Math.min(laying.first() ? most / 2 : most, ofPly / pots);
+            double further = pots > 1 ? (ofPly - first) / (pots - 1) : 0;
             for (int n = 0; n < laying.count(); n++)
-                lists.pots(new PotEntry(++ply, laying.mat().name(), ofPly, (int) likely(reckoning, id + ".pots"), first, each,
-                        each * catalyst, each * catalyst / density, likely(reckoning, "skin.gel"), likely(reckoning, "skin.working")));
+                lists.pots(new PotEntry(++ply, laying.mat().name(), ofPly, pots, pot(first, catalyst, density), pot(further, catalyst, density), most,
+                        likely(reckoning, "skin.gel"), likely(reckoning, "skin.working")));
         }
+    }
+
+    private static PotEntry.Pot pot(double resin, double catalyst, double density) {
+        return new PotEntry.Pot(resin, resin * catalyst, resin * catalyst / density);
     }
 
     private static double likely(Reckoning reckoning, String id) {

@@ -57,7 +57,7 @@ final class SkinStage implements Stage {
 
     private static boolean makesSense(Spec spec, Skin skin, Measurements measurements) {
         Resin resin = skin.schedule().resin();
-        Guard guard = new Guard(measurements).notNegative(skin.lap()).positive(skin.gel()).notNegative(skin.onFoam())
+        Guard guard = new Guard(measurements).sizeOrNone(skin.lap()).positive(skin.gel()).notNegative(skin.onFoam())
                 .positive(resin.pot()).above(spec.shop().persons(), 0);
         resin.hardener().ifPresent(hardener -> guard.positive(hardener.density()));
         boolean clear = ResinCure.readable(resin, measurements);

@@ -1,0 +1,215 @@
+package mouldwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.inject.Injector;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import mouldwright.language.PlugStandaloneSetup;
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.xtext.resource.XtextResource;
+import org.eclipse.xtext.resource.XtextResourceSet;
+import org.eclipse.xtext.util.CancelIndicator;
+import org.eclipse.xtext.validation.CheckMode;
+import org.eclipse.xtext.validation.Issue;
+import org.junit.jupiter.api.Test;
+
+/** Each check finds its trouble in a spec that has it, with figure, limit and place, and nothing in one that has not. Limits are common practice unless a
+ *  test says otherwise. */
+class CatalogueTest {
+
+    private static final Injector INJECTOR = setUp();
+
+    private static final String STOCK = """
+            foam Pour36 {
+                expansion 32
+                density 36 kg/m3
+                ratio 100 to 100 by volume
+                parts 1.12 kg/l and 1.22 kg/l
+                cream 36 s
+                firm 30 min
+                lift 200 mm at most
+                pot 1 kg at most
+                temperature 18 degC to 27 degC
+            }
+            hardener Mekp { density 1.16 kg/l }
+            resin Ortho {
+                density 1.13 kg/l
+                catalyst Mekp 1 % to 2.5 %
+                gel {
+                    15 degC 1 % 55 min
+                    15 degC 2 % 30 min
+                    25 degC 1 % 24 min
+                    25 degC 2 % 12 min
+                }
+            }
+            mat Csm450 { areal 450 g/m2 glass 28.6 % roll 1.25 m by 50 m }
+            sheet Ply12 { size 1220 mm by 2440 mm thickness 12 mm density 695 kg/m3 }
+            schedule OnePly using Ortho { ply Csm450 }
+            schedule NoPly using Ortho { }
+            """;
+
+    private static Injector setUp() {
+        org.apache.log4j.Logger.getRootLogger().setLevel(org.apache.log4j.Level.OFF);
+        return new PlugStandaloneSetup().createInjectorAndDoEMFRegistration();
+    }
+
+    /** A plain cylinder of radius 200 mm and 600 mm length on three plates, with what a test adds. */
+    private static String cylinder(String more) {
+        return STOCK + """
+                plug P {
+                    half sections
+                    station A at 0 superellipse 200 by 400 exponent 2
+                    station B at 300 like A
+                    station C at 600 like A
+                    %s
+                }
+                """.formatted(more);
+    }
+
+    /** Three sections round the x axis whose radii are given, on a pitch of 300 mm. */
+    private static String round(int first, int middle, int last, String more) {
+        return STOCK + """
+                plug P {
+                    half sections
+                    station A at 0 superellipse %1$d by %2$d exponent 2 above -%1$d
+                    station B at 300 superellipse %3$d by %4$d exponent 2 above -%3$d
+                    station C at 600 superellipse %5$d by %6$d exponent 2 above -%5$d
+                    %7$s
+                }
+                """.formatted(first, 2 * first, middle, 2 * middle, last, 2 * last, more);
+    }
+
+    private static List<String> found(String text) {
+        XtextResource resource = (XtextResource) INJECTOR.getInstance(XtextResourceSet.class).createResource(URI.createFileURI("/nowhere/tried.plug"));
+        try {
+            resource.load(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), Map.of());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return resource.getResourceServiceProvider().getResourceValidator().validate(resource, CheckMode.ALL, CancelIndicator.NullImpl).stream()
+                .map(CatalogueTest::words).toList();
+    }
+
+    private static String words(Issue issue) {
+        String fix = issue.getData() == null || issue.getData().length == 0 ? "" : " -> " + issue.getData()[0];
+        return issue.getCode() + " " + issue.getMessage() + fix;
+    }
+
+    @Test void aCylinderThatIsFilledCarvedAndSkinnedHasNoFindings() {
+        assertThat(found(cylinder("""
+                frame { sheet Ply12 }
+                fill Pour36 solid { }
+                carve { }
+                skin OnePly { }
+                """))).isEmpty();
+    }
+
+    @Test void stationsOutOfOrderAreToldAtTheSecondOfThem() {
+        assertThat(found("plug P { half sections station A at 300 superellipse 200 by 400 station B at 0 like A }"))
+                .singleElement().asString().startsWith("MW103 B:").contains("sort the stations");
+    }
+
+    @Test void oneStationIsNoBody() {
+        assertThat(found("plug P { half sections station A at 0 superellipse 200 by 400 }"))
+                .singleElement().asString().startsWith("MW103 two stations at least shape a body");
+    }
+
+    @Test void anOutlineThatCrossesItselfIsNoSection() {
+        assertThat(found("plug P { half sections station A at 0 { 0 0 100 0 knuckle 50 100 knuckle 120 60 knuckle 0 20 } station B at 400 like A }"))
+                .singleElement().asString().startsWith("MW101 A:").contains("cross");
+    }
+
+    @Test void linesThatDoNotMatchAreToldWithTheStation() {
+        assertThat(found("""
+                plug P {
+                    half sections
+                    station A at 0 { 0 0 100 0 knuckle 100 50 knuckle 0 50 }
+                    station B at 400 { 0 0 100 0 knuckle 0 50 }
+                }
+                """)).singleElement().asString().startsWith("MW103");
+    }
+
+    @Test void aPlateThatTheBuildUpEatsUpVanishes() {
+        assertThat(found(STOCK + """
+                plug P {
+                    half sections
+                    station A at 0 superellipse 200 by 400
+                    station B at 300 superellipse 0.9 by 1.8 above 199
+                    frame { sheet Ply12 }
+                    skin OnePly { }
+                }
+                """)).anySatisfy(finding -> assertThat(finding).startsWith("MW201 B:").contains("unplated"));
+    }
+
+    @Test void aBevelOver45DegreesIsToldWithItsAngle() {
+        assertThat(found(round(100, 250, 600, "frame { sheet Ply12 edges bevelled }")))
+                .anySatisfy(finding -> assertThat(finding).startsWith("MW210 bevel of").contains("at C", "45 deg at most"));
+    }
+
+    @Test void aGapOfMoreThanFourMillimetresAsksForBevelledEdges() {
+        // a cone of 1 in 2: the gap is T sin(26.57 deg) = 5.37 mm for 12 mm plywood (closed form)
+        assertThat(found(round(100, 250, 400, "frame { sheet Ply12 }"))).anySatisfy(finding -> assertThat(finding)
+                .startsWith("MW211 gap of 5.3").contains("at the square edge of B", "4 mm at most", "edges bevelled"));
+        assertThat(found(round(100, 250, 400, "frame { sheet Ply12 edges bevelled }"))).noneMatch(finding -> finding.startsWith("MW211"));
+    }
+
+    @Test void foamPouredTooColdIsTold() {
+        assertThat(found(cylinder("shop 12 degC fill Pour36 solid { }")))
+                .singleElement().asString().startsWith("MW306 shop at 12 degC, Pour36 asks for 18 degC at least");
+    }
+
+    @Test void expansionAndDensityMustMakeTheLiquidItsComponentsMake() {
+        // 25 x 36 = 900 kg/m3 against 1170 of the components, 23 % apart
+        assertThat(found(cylinder("fill Pour36 solid { }").replace("expansion 32", "expansion 25")))
+                .singleElement().asString().startsWith("MW305 Pour36:").contains("10 % apart at most");
+    }
+
+    @Test void overfillMustCoverTheCrownAndFiveMillimetres() {
+        assertThat(found(cylinder("fill Pour36 solid { overfill 4 }")))
+                .hasSize(2).allSatisfy(finding -> assertThat(finding).startsWith("MW308 overfill of 4 mm").contains("-> state `overfill` of 5 mm"));
+    }
+
+    @Test void aDeepPourOfAFoamWithoutStatedLiftIsTold() {
+        assertThat(found(cylinder("fill Pour36 solid { }").replace("lift 200 mm at most", "")))
+                .singleElement().asString().startsWith("MW309 Pour36 states no lift");
+    }
+
+    @Test void crownOverTheLimitAsksForAStationWhereItIsHighest() {
+        // a barrel: 200, 230, 200 over 600 mm is a bulge of radius 1515 mm; between stations 300 apart the sagitta is 7.4 mm
+        assertThat(found(round(200, 230, 200, "carve { crown 2 at most }")))
+                .hasSize(2).first().asString().startsWith("MW412 crown of 7.").contains("between A and B, 2 mm at most", "-> insert ");
+        assertThat(found(round(200, 230, 200, "carve { crown 10 at most }"))).isEmpty();
+    }
+
+    @Test void aHollowIsLeftHighByTheBoard() {
+        assertThat(found(round(230, 200, 230, "carve { crown 2 at most }"))).first().asString().startsWith("MW412 hollow of 7.");
+    }
+
+    @Test void aBoardMustReachOverTwoPlates() {
+        assertThat(found(cylinder("carve { board 350 }"))).hasSize(2).first().asString().startsWith("MW431 bay A to B is 300 mm long, the board 350 mm");
+        assertThat(found(cylinder("carve { board 400 }"))).isEmpty();
+    }
+
+    @Test void anAcceptedFindingIsNotTold() {
+        assertThat(found(cylinder("carve { board 350 } accept MW431 \"two boards are joined\""))).isEmpty();
+    }
+
+    @Test void anAcceptanceWhoseDayHasPassedNoLongerHolds() {
+        assertThat(found(cylinder("carve { board 350 } accept MW431 \"two boards are joined\" until 2001-01-01"))).hasSize(2);
+    }
+
+    @Test void aFaceWithoutAnyPlyIsToldWithItsArea() {
+        assertThat(found(cylinder("skin NoPly { bay A to B add ply Csm450 }"))).anySatisfy(finding -> assertThat(finding)
+                .startsWith("MW501").contains("m2 of the moulded face has no ply"));
+    }
+
+    @Test void fewerPliesThanRequiredAreToldWithTheirArea() {
+        assertThat(found(cylinder("skin OnePly { bay A to B require 2 }"))).singleElement().asString().startsWith("MW502").contains("fewer plies than required");
+        assertThat(found(cylinder("skin OnePly { bay A to B add ply Csm450 bay A to B require 2 }"))).isEmpty();
+    }
+}

@@ -1,0 +1,84 @@
+package mouldwright.plan.stage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import mouldwright.plan.BuildPlan;
+import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.Foam;
+import mouldwright.plan.spec.Form;
+import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Mat;
+import mouldwright.plan.spec.Resin;
+import mouldwright.plan.spec.Schedule;
+import mouldwright.plan.spec.Skin;
+import mouldwright.units.Dimension;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+
+/** Whatever figures a spec holds, planning ends with a plan and faults, never with an exception. */
+class HostileSpecPropertiesTest {
+
+    @Property(tries = 150, shrinking = ShrinkingMode.OFF)
+    void anySectionsGiveAPlanOrFaults(@ForAll("figures") List<Double> f) {
+        Specs specs = new Specs().station("A", f.get(0), Specs.rectangle(f.get(1), f.get(2)))
+                .station("B", f.get(3), new Form.Superellipse(f.get(4), f.get(5), f.get(6), f.get(7), List.of()))
+                .station("C", f.get(8), new Form.Like("A", f.get(9), f.get(10), f.get(11), f.get(12), f.get(13), List.of()));
+        sound(Plans.plan(specs.frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0.015))
+                .skin(Specs.skin(Specs.schedule(Specs.csm450())))));
+    }
+
+    @Property(tries = 150, shrinking = ShrinkingMode.OFF)
+    void anyFoamGivesAPlanOrFaults(@ForAll("figures") List<Double> f) {
+        Foam foam = new Foam("Odd", Optional.of(given("expansion", Dimension.RATIO, f.get(0))), given("foam density", Dimension.DENSITY, f.get(1)),
+                Optional.empty(), Optional.of(given("density of A", Dimension.DENSITY, f.get(2))), Optional.of(given("density of B", Dimension.DENSITY, f.get(3))),
+                Optional.of(given("cream time", Dimension.TIME, f.get(4))), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.of(given("lift", Dimension.LENGTH, f.get(5))), Optional.of(given("pot", Dimension.MASS, f.get(6))), Optional.empty(), Optional.empty(),
+                List.of(new Foam.YieldRow(f.get(7), f.get(8), Specs.LIBRARY), new Foam.YieldRow(f.get(9), f.get(10), Specs.LIBRARY)), Specs.foam(30, 39).stock());
+        Fill fill = new Fill(foam, new Fill.Core.Shell(given("shell", Dimension.LENGTH, f.get(11))), given("overfill", Dimension.LENGTH, f.get(12)),
+                List.of(), Specs.line(34, "fill"));
+        sound(Plans.plan(Specs.box().shop(f.get(13)).frame(Specs.frame(0.012)).fill(fill)));
+    }
+
+    @Property(tries = 150, shrinking = ShrinkingMode.OFF)
+    void anySkinGivesAPlanOrFaults(@ForAll("figures") List<Double> f) {
+        Mat mat = new Mat("Odd", given("areal", Dimension.AREAL_MASS, f.get(0)), given("glass", Dimension.RATIO, f.get(1)),
+                given("fibre", Dimension.DENSITY, f.get(2)), Optional.of(given("width", Dimension.LENGTH, f.get(3))), Optional.empty(),
+                Optional.of(given("lay", Dimension.AREA_RATE, f.get(4))), Specs.csm450().stock());
+        Resin sane = Specs.resin();
+        Resin resin = new Resin("Odd", sane.density(), given("cured", Dimension.DENSITY, f.get(5)), Optional.empty(), false, sane.hardener(),
+                Optional.of(given("least", Dimension.RATIO, f.get(6))), Optional.of(given("most", Dimension.RATIO, f.get(7))),
+                List.of(new Resin.GelRow(f.get(8), f.get(9), f.get(10), Specs.LIBRARY), new Resin.GelRow(20, 0.02, 1080, Specs.LIBRARY)),
+                Optional.of(given("pot", Dimension.MASS, f.get(11))), Optional.empty(), Optional.empty(), sane.stock());
+        Schedule schedule = new Schedule("Odd", resin, List.of(new Schedule.Layer.Ply(mat, Specs.LIBRARY)), Specs.LIBRARY);
+        Skin skin = new Skin(schedule, given("lap", Dimension.LENGTH, f.get(12)), given("gel", Dimension.TIME, f.get(13)),
+                given("on foam", Dimension.AREAL_MASS, f.get(14)), List.of(), Specs.line(36, "skin"));
+        sound(Plans.plan(Specs.box().shrink(f.get(15)).frame(Specs.frame(0.012)).skin(skin)));
+    }
+
+    private static void sound(BuildPlan plan) {
+        assertThat(plan.quantities()).allSatisfy(q -> {
+            assertThat(q.value()).isFinite();
+            assertThat(q.low()).isLessThanOrEqualTo(q.value());
+            assertThat(q.high()).isGreaterThanOrEqualTo(q.value());
+        });
+        if (plan.quantities().isEmpty())
+            assertThat(plan.faults()).isNotEmpty();
+    }
+
+    private static Given given(String name, Dimension dimension, double value) {
+        return Specs.given(name, dimension, value);
+    }
+
+    /** Mostly sane sizes, with nothing, negatives and absurd ones among them. */
+    @Provide Arbitrary<List<Double>> figures() {
+        return Arbitraries.frequencyOf(net.jqwik.api.Tuple.of(12, Arbitraries.doubles().between(0.02, 1.5)),
+                net.jqwik.api.Tuple.of(4, Arbitraries.doubles().between(1, 1500)),
+                net.jqwik.api.Tuple.of(1, Arbitraries.of(0.0, -1.0, 1e-9, 1e9, 1e300, -1e300, 1e-300))).list().ofSize(16);
+    }
+}
