@@ -1,7 +1,6 @@
 package mouldwright.geometry.plane;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -55,25 +54,17 @@ public record WoundRegion(Region region, Optional<int[]> edges) {
                     ? Region.of(ring) : Region.EMPTY;
         Geometry noded = OverlayNGRobust.union(FACTORY.createLineString(ring.getExteriorRing().getCoordinates()));
         Polygonizer polygonizer = new Polygonizer();
-<<<<<<< HEAD
         polygonizer.add(noded.norm());
-        List<Geometry> kept = new ArrayList<>();
-        for (Object face : polygonizer.getPolygons()) {
-            Geometry g = ((Geometry) face).norm();
-=======
-        polygonizer.add(noded);
         List<Geometry> faces = new ArrayList<>();
         for (Object face : polygonizer.getPolygons())
             faces.add(((Geometry) face).norm());
-        // The polygonizer finds faces, and begins their rings, in an order that differs from run to run; so would the last digits of every area.
+        // The polygonizer finds faces in the order of its objects' hashes, which differs from run to run; so would the last digits of every area.
         faces.sort(null);
         List<Geometry> kept = new ArrayList<>();
         for (Geometry g : faces) {
->>>>>>> main
             if (inside(g).filter(p -> Winding.number(y, z, p.y(), p.z()) > 0).filter(wanted).isPresent())
                 kept.add(g);
         }
-        kept.sort(Comparator.naturalOrder());                   // faces come as hashes of objects will have it
         return kept.isEmpty() ? Region.EMPTY : Region.of(kept.size() == 1 ? kept.getFirst() : UnaryUnionOp.union(kept));
     }
 
