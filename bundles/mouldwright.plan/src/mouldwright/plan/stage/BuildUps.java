@@ -108,15 +108,6 @@ final class BuildUps {
         return new double[] {reckoning.low(node), reckoning.likely(node), reckoning.high(node)};
     }
 
-    /** The same build-up with another general thickness.
-     *  @param thickness m */
-    static BuildUp withGeneral(BuildUp buildUp, double thickness) {
-        List<Layer> layers = new ArrayList<>(buildUp.layers());
-        Layer general = layers.getFirst();
-        layers.set(0, new Layer(general.fromX(), general.toX(), general.band(), thickness));
-        return new BuildUp(layers, buildUp.bare());
-    }
-
     private static double films(Finish finish) {
         return finish.coats().stream().mapToDouble(coats -> coats.coating().dry()
                 .map(dry -> Coating.buildUp(dry.likely(), coats.count(), finish.sandedShare().likely())).orElse(0.0)).sum();
