@@ -17,7 +17,13 @@ public final class Catalogue {
             new CrownTooHigh(),
             new BoardTooShort(),
             new FaceUncovered(),
-            new FaceShortOfPlies());
+            new FaceShortOfPlies(),
+            new LapTooNarrow(),
+            new PlyOverBareFace(),
+            new PlyEdgesStacked(),
+            new HeavyMatOnGelCoat(),
+            new TooManyPliesAtOnce(),
+            new GlassOutsideRange());
 
     private Catalogue() { }
 
