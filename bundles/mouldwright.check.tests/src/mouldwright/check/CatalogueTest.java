@@ -213,7 +213,7 @@ class CatalogueTest {
 
     @Test void fewerPliesThanRequiredAreToldWithTheirArea() {
         assertThat(found(cylinder("skin OnePly { bay A to B require 2 }"))).singleElement().asString().startsWith("MW502").contains("fewer plies than required");
-        assertThat(found(cylinder("skin OnePly { bay A to B add ply Csm450 bay A to B require 2 }"))).isEmpty();
+        assertThat(found(cylinder("skin OnePly { bay A to B add ply Csm450 bay A to B require 2 }"))).noneMatch(finding -> finding.startsWith("MW502"));
     }
 
     @Test void aGelTimeThatTheTableEndsBeforeIsLateAndAsksForMoreTable() {
@@ -263,7 +263,7 @@ class CatalogueTest {
 
     @Test void theEdgesOfTheBodyAreNoStackedEdges() {
         assertThat(found(cylinder("skin OnePly { bay A to C add 2 of ply Csm150 }"))).isEmpty();
-        assertThat(found(cylinder("skin OnePly { bay A to B add 2 of ply Csm150 }"))).singleElement().asString().startsWith("MW507 2 plies end in one line at B");
+        assertThat(found(cylinder("skin OnePly { bay A to B add 2 of ply Csm150 }"))).anyMatch(finding -> finding.startsWith("MW507 2 plies end in one line at B"));
     }
 
     @Test void aHeavyMatFirstAgainstAGelCoatIsTold() { // 450 g/m2 at most next to gel coat: class rule text on production procedures
@@ -297,5 +297,56 @@ class CatalogueTest {
     @Test void aPieceLongerThanItsRollIsTold() {
         assertThat(found(cylinder("skin OnePly { }").replace("roll 1.25 m by 50 m", "roll 1.25 m by 300 mm")))
                 .singleElement().asString().startsWith("MW512 a piece of Csm450 is longer than its roll (350 mm against 300 mm)");
+    }
+
+    @Test void aPointTypedWrongStandsOffTheCurveOfItsNeighbours() {
+        // a half circle of radius 200 mm every 15 degrees; the sixth height is typed 20 mm too high
+        String circle = """
+                plug P {
+                    half sections
+                    station A at 0 {
+                        0 0
+                        51.8 6.8
+                        100 26.8
+                        141.4 58.6
+                        173.2 100
+                        193.2 %s
+                        200 200
+                        193.2 251.8
+                        173.2 300
+                        141.4 341.4
+                        100 373.2
+                        51.8 393.2
+                        0 400
+                    }
+                    station B at 300 like A
+                }
+                """;
+        assertThat(found(circle.formatted("148.2"))).isEmpty();
+        assertThat(found(circle.formatted("168.2"))).singleElement().asString().startsWith("MW106 this point of A stands").contains("slip of the pen");
+    }
+
+    @Test void aSharpCornerUnderMatIsToldOnceWithItsRadius() {
+        String box = STOCK + """
+                plug P {
+                    half sections
+                    station A at 0 { 0 0 100 0 knuckle#R 100 50 knuckle#R 0 50 }
+                    station B at 400 like A
+                    skin OnePly { }
+                }
+                """;
+        assertThat(found(box.replace("#R", ""))).singleElement().asString().startsWith("MW105 outside corner of A near 100 mm out, 0").contains("radius 3 mm at least");
+        assertThat(found(box.replace("#R", " radius 6"))).isEmpty();
+        assertThat(found(box.replace("#R", " radius 2"))).singleElement().asString().startsWith("MW105 corner of A rounded to 2 mm");
+    }
+
+    @Test void aLocalPlyThatStepsMoreThanHalfAMillimetreIsTold() { // 450 g at 28.6 % glass is 1.11 mm (ISO 12215-5)
+        assertThat(found(cylinder("skin OnePly { bay A to B add ply Csm450 }"))).singleElement().asString()
+                .startsWith("MW205 step of 1.11 mm where the ply of Csm450 from A to B end");
+    }
+
+    @Test void anAcceptanceOfNothingIsTold() {
+        assertThat(found(cylinder("carve { board 1200 } accept MW431 \"two boards are joined\""))).singleElement().asString()
+                .startsWith("MW923 nothing is found that `MW431` would accept");
     }
 }
