@@ -95,8 +95,8 @@ final class Plans {
 
     private static PlateEntry plate(String station, String stands, double breadth, double height, double gap) {
         double y = breadth / 2;
-        return new PlateEntry(station, stands, 0.0117, gap, gap, List.of(new PlanePoint(-y, 0.06), new PlanePoint(y, 0.06),
-                new PlanePoint(y, 0.06 + height), new PlanePoint(-y, 0.06 + height)));
+        return new PlateEntry(station, stands, false, 0.0117, gap, gap, List.of(new PlanePoint(-y, 0.06), new PlanePoint(y, 0.06),
+                new PlanePoint(y, 0.06 + height), new PlanePoint(-y, 0.06 + height)), List.of());
     }
 
     static Origin.Text line(int number, String text) {

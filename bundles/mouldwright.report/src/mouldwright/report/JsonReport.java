@@ -89,9 +89,10 @@ public final class JsonReport {
     }
 
     private static void plate(JsonFile json, PlateEntry plate) throws IOException {
-        json.object(o -> o.member("station", plate.station()).member("stands", plate.stands()).member("thickness", plate.thickness())
+        json.object(o -> o.member("station", plate.station()).member("stands", plate.stands()).member("edges", plate.bevelled() ? "bevelled" : "square").member("thickness", plate.thickness())
                 .member("gap", plate.gap()).member("gapNormal", plate.gapNormal())
-                .array("outline", plate.outline(), (pairs, point) -> pairs.pair(point.y(), point.z())));
+                .array("outline", plate.outline(), (pairs, point) -> pairs.pair(point.y(), point.z()))
+                .array("bevelLine", plate.bevelLine(), (pairs, point) -> pairs.pair(point.y(), point.z())));
     }
 
     private static void pour(JsonFile json, PourEntry pour) throws IOException {
