@@ -279,7 +279,7 @@ class CatalogueTest {
     }
 
     @Test void localPliesRunHotWithTheSkinTheyLieOn() {
-        assertThat(found(cylinder("skin OnePly { bay A to C add 3 of ply Csm450 }"))).singleElement().asString().startsWith("MW509 3 plies of Csm450 added to the skin");
+        assertThat(found(cylinder("skin OnePly { bay A to C add 3 of ply Csm450 }"))).singleElement().asString().startsWith("MW509 3 plies of Csm450 added to the skin cure with it to 4.45 mm");
         assertThat(found(cylinder("skin OnePly { bay A to C add 2 of ply Csm450 }"))).isEmpty();
     }
 
@@ -287,6 +287,11 @@ class CatalogueTest {
         assertThat(found(cylinder("skin OnePly { }").replaceFirst("areal 450 g/m2 glass 28.6 %", "areal 450 g/m2 glass 20 %")))
                 .singleElement().asString().startsWith("MW510 glass of 20 % in Csm450, chopped strand mat holds 25 % to 35 %");
         assertThat(found(cylinder("skin OnePly { }").replaceFirst("areal 450 g/m2 glass 28.6 %", "areal 450 g/m2 glass 25 %"))).isEmpty();
+    }
+
+    @Test void aLocalPlyOfNothingButGlassIsAnErrorAndNoCrash() { // a share of glass is above 0 and under 100 %
+        assertThat(found(cylinder("skin OnePly { bay A to B add ply Csm450 }").replaceFirst("areal 450 g/m2 glass 28.6 %", "areal 450 g/m2 glass 100 %")))
+                .anyMatch(finding -> finding.startsWith("MW906")).noneMatch(finding -> finding.startsWith("MW205"));
     }
 
     @Test void aRollOnWhichNothingIsGainedGivesTooManyPieces() {

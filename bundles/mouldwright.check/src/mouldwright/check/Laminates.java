@@ -5,9 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import mouldwright.plan.spec.Mat;
+import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
+import mouldwright.process.Laminate;
 
 /** The laminates a spec lays, for the checks that look at each of them. */
 final class Laminates {
@@ -44,5 +46,12 @@ final class Laminates {
                 case Schedule.Layer.Coat coat -> { }
             }
         return runs.stream().filter(run -> !run.isEmpty()).toList();
+    }
+
+    /** Likely cured thickness of a ply, m; 0 where its figures make no sense, which is told elsewhere. */
+    static double cured(Mat mat, Resin resin) {
+        double glass = mat.glass().likely();
+        boolean sane = glass > 0 && glass < 1 && mat.areal().likely() > 0 && mat.fibre().likely() > 0 && resin.cured().likely() > 0;
+        return sane ? Laminate.curedThickness(mat.areal().likely(), glass, new Laminate.Densities(mat.fibre().likely(), resin.cured().likely())) : 0;
     }
 }

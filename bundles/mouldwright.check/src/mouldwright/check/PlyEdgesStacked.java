@@ -4,14 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import mouldwright.plan.BuildPlan;
-import mouldwright.plan.spec.Band;
-import mouldwright.plan.spec.Place;
 import mouldwright.plan.spec.Skin;
-import mouldwright.plan.spec.Spec;
-import mouldwright.plan.spec.Station;
-import mouldwright.units.Dimension;
 
 /** MW507: plies that end in one line make a step that prints through and starts a crack. Edges at the ends of the body, at the centrelines and where the
  *  face turns bare are no such edges: all plies end there. Common practice. */
@@ -19,91 +13,22 @@ final class PlyEdgesStacked implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
         plan.spec().skin().ifPresent(skin -> {
-            List<Edges> before = new ArrayList<>();
+            List<PlyEdges> before = new ArrayList<>();
             for (Skin.Rule rule : skin.rules())
                 if (rule instanceof Skin.Rule.AddPlies add)
-                    Edges.of(plan.spec(), add).ifPresent(edges -> {
+                    PlyEdges.of(plan.spec(), add).ifPresent(edges -> {
                         tell(edges, before, out);
                         before.add(edges);
                     });
         });
     }
 
-    private static void tell(Edges edges, List<Edges> before, Findings out) {
+    private static void tell(PlyEdges edges, List<PlyEdges> before, Findings out) {
         Map<String, Integer> plies = new HashMap<>();
-        edges.all().forEach(edge -> plies.put(edge, edges.rule.count()));
-        for (Edges other : before)
-            edges.sharedWith(other).forEach(edge -> plies.merge(edge, other.rule.count(), Integer::sum));
-        edges.all().stream().filter(edge -> plies.get(edge) > 1).findFirst().ifPresent(edge -> out.warn("MW507", edges.rule.span().origin(),
+        edges.all().forEach(edge -> plies.put(edge, edges.rule().count()));
+        for (PlyEdges other : before)
+            edges.sharedWith(other).forEach(edge -> plies.merge(edge, other.rule().count(), Integer::sum));
+        edges.all().stream().filter(edge -> plies.get(edge) > 1).findFirst().ifPresent(edge -> out.warn("MW507", edges.rule().span().origin(),
                 plies.get(edge) + " plies end in one line " + edge + ", 1 at most: their step prints through", "let each ply end a lap short of the one below it"));
-    }
-
-    /** Where a rule's plies end, in words. */
-    private record Edges(Skin.Rule.AddPlies rule, double fromX, double toX, List<String> across, List<String> along) {
-
-        static Optional<Edges> of(Spec spec, Skin.Rule.AddPlies rule) {
-            Map<String, Double> lines = new HashMap<>();
-            for (Station station : spec.body().stations())
-                lines.put(station.name(), station.x());
-            Double from = lines.get(rule.span().from());
-            Double to = lines.get(rule.span().to());
-            if (from == null || to == null)
-                return Optional.empty();
-            List<String> across = new ArrayList<>();
-            if (from > spec.body().stations().getFirst().x())
-                across.add("at " + rule.span().from());
-            if (to < spec.body().stations().getLast().x())
-                across.add("at " + rule.span().to());
-            List<String> along = new ArrayList<>();
-            for (Place place : List.of(rule.band().from(), rule.band().to()))
-                if (ends(spec, place))
-                    along.add(words(place));
-            return Optional.of(new Edges(rule, from, to, across, along));
-        }
-
-        private static boolean ends(Spec spec, Place place) {
-            return !place.equals(Place.BOTTOM) && !place.equals(Place.TOP)
-                    && spec.body().bare().stream().noneMatch(bare -> bare.from().equals(place) || bare.to().equals(place));
-        }
-
-        private static String words(Place place) {
-            return switch (place) {
-                case Place.OnLine(String line) -> "on " + line;
-                case Place.AtShare(double share) -> "at " + Findings.figure(share, Dimension.RATIO) + " of the girth";
-            };
-        }
-
-        List<String> all() {
-            List<String> all = new ArrayList<>(across);
-            all.addAll(along);
-            return all;
-        }
-
-        /** Edges that run along each other. */
-        List<String> sharedWith(Edges other) {
-            List<String> shared = new ArrayList<>();
-            if (meet(rule.band(), other.rule.band()))
-                across.stream().filter(other.across::contains).forEach(shared::add);
-            if (fromX < other.toX && other.fromX < toX)
-                along.stream().filter(other.along::contains).forEach(shared::add);
-            return shared;
-        }
-
-        /** Whether two bands share some girth; where a line bounds one of them they may, which is enough for a warning. */
-        private static boolean meet(Band a, Band b) {
-            return low(a) < high(b) && low(b) < high(a);
-        }
-
-        private static double low(Band band) {
-            return Math.min(share(band.from(), 0), share(band.to(), 0));
-        }
-
-        private static double high(Band band) {
-            return Math.max(share(band.from(), 1), share(band.to(), 1));
-        }
-
-        private static double share(Place place, double otherwise) {
-            return place instanceof Place.AtShare(double share) ? share : otherwise;
-        }
     }
 }

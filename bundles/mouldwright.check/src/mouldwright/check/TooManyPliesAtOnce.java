@@ -2,11 +2,9 @@ package mouldwright.check;
 
 import java.util.List;
 import mouldwright.plan.BuildPlan;
-import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
-import mouldwright.process.Laminate;
 
 /** MW509: so much wet laminate at once that its own heat scorches, warps or cracks it. Common practice: some 4 mm, three plies of 450 g/m2, between
  *  waits for cure. Local plies go on with the last run of the skin's schedule. */
@@ -30,7 +28,7 @@ final class TooManyPliesAtOnce implements Check {
         double below = runs.isEmpty() ? 0 : thickness(runs.getLast(), skin.schedule().resin());
         for (Skin.Rule rule : skin.rules())
             if (rule instanceof Skin.Rule.AddPlies add) {
-                double thickness = below + add.count() * cured(add.mat(), skin.schedule().resin());
+                double thickness = below + add.count() * Laminates.cured(add.mat(), skin.schedule().resin());
                 if (below <= THICKEST && thickness > THICKEST)
                     out.warn("MW509", add.span().origin(), add.count() + " plies of " + add.mat().name() + " added to the skin cure with it to "
                             + Findings.length(thickness) + ", " + Findings.length(THICKEST) + " at most at once: they run hot", "let the skin cure first, or add fewer plies");
@@ -38,12 +36,6 @@ final class TooManyPliesAtOnce implements Check {
     }
 
     private static double thickness(List<Schedule.Layer.Ply> run, Resin resin) {
-        return run.stream().mapToDouble(ply -> cured(ply.mat(), resin)).sum();
-    }
-
-    private static double cured(Mat mat, Resin resin) {
-        double glass = mat.glass().likely();
-        boolean sane = glass > 0 && glass < 1 && mat.areal().likely() > 0 && mat.fibre().likely() > 0 && resin.cured().likely() > 0;
-        return sane ? Laminate.curedThickness(mat.areal().likely(), glass, new Laminate.Densities(mat.fibre().likely(), resin.cured().likely())) : 0;
+        return run.stream().mapToDouble(ply -> Laminates.cured(ply.mat(), resin)).sum();
     }
 }
