@@ -59,7 +59,7 @@ class CatalogueTest {
     }
 
     /** A plain cylinder of radius 200 mm and 600 mm length on three plates, with what a test adds. */
-    private static String cylinder(String more) {
+    static String cylinder(String more) {
         return STOCK + """
                 plug P {
                     half sections
@@ -84,7 +84,7 @@ class CatalogueTest {
                 """.formatted(first, 2 * first, middle, 2 * middle, last, 2 * last, more);
     }
 
-    private static List<String> found(String text) {
+    static List<String> found(String text) {
         XtextResource resource = (XtextResource) INJECTOR.getInstance(XtextResourceSet.class).createResource(URI.createFileURI("/nowhere/tried.plug"));
         try {
             resource.load(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), Map.of());

@@ -17,7 +17,20 @@ public final class Catalogue {
             new CrownTooHigh(),
             new BoardTooShort(),
             new FaceUncovered(),
-            new FaceShortOfPlies());
+            new FaceShortOfPlies(),
+            new SandedTacky(),
+            new RecoatMissed(),
+            new MouldUndercut(),
+            new DraftTooLow(),
+            new MouldTooThin(),
+            new FlangeTooNarrow(),
+            new ReleaseCoats(),
+            new HoldTooShort(),
+            new FilmTooThick(),
+            new GritStepTooCoarse(),
+            new StyreneProof(),
+            new MouldLeavesFace(),
+            new NoRunOut());
 
     private Catalogue() { }
 

@@ -19,6 +19,8 @@ public enum Caution {
     PEROXIDE("Catalyst is an organic peroxide: it blinds and burns; keep it cool and off accelerator."),
     /** Carving and sanding. */
     DUST("Dust of foam, filler, wood and laminate harms lungs and can explode: extract it, wear a mask."),
+    /** Wax and release film. */
+    SOLVENT("Wax and release film give off solvent that burns: give air, keep sparks away, wear gloves."),
     /** Weights. */
     LIFTING("Weigh before lifting; turn and lift heavy pieces with enough people or gear made for it.");
 
@@ -42,6 +44,9 @@ public enum Caution {
             case "frame" -> List.of(DUST, LIFTING);
             case "fill" -> List.of(ISOCYANATE, EXOTHERM, DUST);
             case "skin" -> List.of(STYRENE, PEROXIDE, EXOTHERM, DUST);
+            case "finish" -> List.of(STYRENE, PEROXIDE, DUST);
+            case "release" -> List.of(SOLVENT);
+            case "mould" -> List.of(STYRENE, PEROXIDE, EXOTHERM, DUST, LIFTING);
             case "shape" -> List.of();
             default -> List.of(values());
         };

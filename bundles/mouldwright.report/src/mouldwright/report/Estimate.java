@@ -45,7 +45,7 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
     public Estimate only(String stage) {
         return new Estimate(plan, revision, findings, quantities.stream().filter(quantity -> quantity.stage().equals(stage)).toList(),
                 stage.equals("frame") ? plates : List.of(), stage.equals("fill") ? pours : List.of(),
-                stage.equals("skin") ? pots : List.of());
+                pots.stream().filter(entry -> entry.laminate().equals(stage)).toList());
     }
 
     /** The stages it shows, in the order of the build. */

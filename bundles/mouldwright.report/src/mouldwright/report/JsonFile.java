@@ -84,6 +84,12 @@ final class JsonFile {
         return this;
     }
 
+    /** Three numbers, on one line. */
+    JsonFile triple(double first, double second, double third) throws IOException {
+        writer.jsonValue("[" + Numbers.text(first) + ", " + Numbers.text(second) + ", " + Numbers.text(third) + "]");
+        return this;
+    }
+
     /** Writes one item of an array. */
     @FunctionalInterface
     interface Item<T> {

@@ -29,7 +29,9 @@ public final class TextReport {
             new PlateTable(),
             new GridTable("fill", "bay.", "bay"),
             new PourTable(),
-            new PotTable());
+            new PotTable("skin"),
+            new GridTable("mould", "mould.piece.", "half"),
+            new PotTable("mould"));
 
     private final UnitSystem system;
     private final Display display;
@@ -86,7 +88,8 @@ public final class TextReport {
 
     /** Figures of one station, bay or ply stand in the tables. */
     private static boolean inTable(String id) {
-        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("skin.laying.");
+        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("skin.laying.")
+                || id.startsWith("mould.laying.") || id.startsWith("mould.piece.");
     }
 
     private static boolean ranged(Quantity quantity) {

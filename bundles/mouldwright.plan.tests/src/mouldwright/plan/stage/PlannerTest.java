@@ -44,7 +44,7 @@ class PlannerTest {
     }
 
     @Test void quantitiesComeInTheOrderOfTheBuild() {
-        assertThat(plan.quantities().stream().map(Quantity::stage).distinct()).containsExactly("shape", "frame", "fill", "skin");
+        assertThat(plan.quantities().stream().map(Quantity::stage).distinct()).containsExactly("shape", "frame", "fill", "skin", "finish", "release", "mould");
     }
 
     @Test void noQuantityIsBelowItsLowOrAboveItsHigh() {

@@ -1,5 +1,6 @@
 package mouldwright.plan.spec;
 
+import java.util.Optional;
 import mouldwright.units.Dimension;
 
 /** Every default of the language, in one place, each with the reason for its figure.
@@ -81,6 +82,32 @@ public final class Defaults {
     /** Lap of neighbouring pieces, m. */
     public static Given lap() {
         return assumed("lap", Dimension.LENGTH, 0.050, "laps of 50 mm are common on a plug, 75 to 100 mm in a mould");
+    }
+
+    /** Lap of neighbouring pieces in a mould, m. */
+    public static Given mouldLap() {
+        return assumed("lap in the mould", Dimension.LENGTH, 0.075, "mat overlaps of 75 to 100 mm in a mould: Practical Action, Fibreglass boat building");
+    }
+
+    /** Length of a piece of mat in a mould, m. */
+    public static Given mouldPiece() {
+        return assumed("piece of mat in the mould", Dimension.LENGTH, 1.25, "a piece no longer than a roll is wide can be laid by one person; common practice");
+    }
+
+    /** Wet film of a coat, m. */
+    public static Given wetFilm() {
+        return assumed("wet film", Dimension.LENGTH, 200e-6, "neither a wet film nor a coverage is stated; about what one pass of a gun or brush leaves");
+    }
+
+    /** Share of a coating that lands on the work. */
+    public static Given transfer() {
+        return new Given("transfer", Dimension.RATIO, 0.70, 0.75, 0.95, new Origin.Assumed("20 to 30 % of what is sprayed misses, 5 % of what is brushed; common practice"));
+    }
+
+    /** Rate one person sands with one grit, m2/s. */
+    public static Given sandRate() {
+        return new Given("sanding rate", Dimension.AREA_RATE, 1.0 / 3600, 1.5 / 3600, 2.0 / 3600,
+                new Origin.Assumed("no rate is stated for this grit; between 1 and 2 m2 an hour and person; common practice"));
     }
 
     /** Gel time wanted, s. */
@@ -199,6 +226,13 @@ public final class Defaults {
     /** Least draft, radians. */
     public static Given draft() {
         return assumed("draft", Dimension.ANGLE, Math.toRadians(2), "1 to 1.5 degrees is desirable, 2 to 5 is asked for by others; common practice");
+    }
+
+    /** One piece, pulled up.
+     *  @return what a mould that names no parts is made of */
+    public static Mould.Part onePiece() {
+        return new Mould.Part(Optional.empty(), new Mould.Reach.Everything(), Mould.Pull.UP,
+                new Origin.Assumed("the mould names no parts"));
     }
 
     /** Flange width, m. */

@@ -55,7 +55,8 @@ final class SkinStage implements Stage {
             });
     }
 
-    private static boolean makesSense(Spec spec, Skin skin, Measurements measurements) {
+    /** Whether the figures of a laminate make sense; what does not is reported. */
+    static boolean makesSense(Spec spec, Skin skin, Measurements measurements) {
         Resin resin = skin.schedule().resin();
         Guard guard = new Guard(measurements).sizeOrNone(skin.lap()).positive(skin.gel()).notNegative(skin.onFoam())
                 .positive(resin.pot()).above(spec.shop().persons(), 0);
@@ -89,7 +90,7 @@ final class SkinStage implements Stage {
                     Places.measured(measured.uncovered(), "cells between the edges of all ply rules"));
             ledger.quantity("skin.short.area", "Moulded surface with fewer plies than asked for", AREA).measured(
                     Places.measured(measured.lacking(), "cells between the edges of all ply rules"));
-            new Laminating(spec, skin, measured.area().value(), ledger).write(measured, area);
+            new Laminating(spec, skin, "skin", "Skin", measured.area().value(), ledger).write(measured.layings(), area);
         });
     }
 
@@ -99,6 +100,7 @@ final class SkinStage implements Stage {
     }
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
-        measurements.find(SkinMeasures.class).ifPresent(measured -> SkinPots.list(spec, measured, reckoning, lists));
+        measurements.find(SkinMeasures.class).ifPresent(measured -> SkinPots.list("skin",
+                spec.skin().orElseThrow().schedule().resin(), measured.layings(), reckoning, lists));
     }
 }

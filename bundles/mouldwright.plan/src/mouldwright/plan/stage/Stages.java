@@ -9,7 +9,10 @@ public final class Stages {
             new ShapeStage(),
             new FrameStage(),
             new FillStage(),
-            new SkinStage());
+            new SkinStage(),
+            new FinishStage(),
+            new ReleaseStage(),
+            new MouldStage());
 
     private Stages() { }
 
