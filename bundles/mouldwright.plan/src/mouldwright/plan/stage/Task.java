@@ -12,20 +12,20 @@ import mouldwright.units.Dimension;
 /** Something to be done. Labour is done in working hours; the wait that follows it, such as a cure, runs on the calendar,
  *  through nights and weekends.
  *  <pre>{@code
- *  tasks.add(Task.of("skin.lay.1", "Lay ply 1", labour).persons(2).unbroken().wait(hard)
+ *  tasks.add(Task.of("skin.lay.1", "Lay ply 1", labour).persons(2).inOneGo().wait(hard)
  *          .cautions(Hazard.STYRENE, Hazard.PEROXIDE).releases(Air.Application.RESIN_NOT_ATOMISED, resin, styrene));
  *  }</pre>
  *  @param id       one of a kind, beginning with the stage's name: {@code fill.pour.S1-S2.1}
  *  @param name     in words
  *  @param labour   person-time, s
- *  @param wait     on the calendar after the work, s, before what follows may begin; empty for none
+ *  @param pause    on the calendar after the work, s, before what follows may begin; empty for none
  *  @param persons  at most, at least 1
  *  @param after    ids of tasks it waits for; with none it follows every task of the nearest earlier stage that has any
  *  @param atStart  waits for nothing, though it names nothing
  *  @param unbroken is not laid down over a night: where it fits in a day at all, it begins early enough to be ended
  *  @param cautions what can hurt somebody
  *  @param releases styrene-bearing materials put on during the task */
-public record Task(String id, String name, Node labour, Optional<Node> wait, int persons, List<String> after,
+public record Task(String id, String name, Node labour, Optional<Node> pause, int persons, List<String> after,
         boolean atStart, boolean unbroken, List<Hazard> cautions, List<Release> releases) {
 
     /** A styrene-bearing material put on.
@@ -45,8 +45,8 @@ public record Task(String id, String name, Node labour, Optional<Node> wait, int
     public Task {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(name, "name");
-        if (!labour.dimension().equals(Dimension.TIME) || wait.filter(w -> !w.dimension().equals(Dimension.TIME)).isPresent())
-            throw new IllegalArgumentException(id + ": labour and wait are times");
+        if (!labour.dimension().equals(Dimension.TIME) || pause.filter(w -> !w.dimension().equals(Dimension.TIME)).isPresent())
+            throw new IllegalArgumentException(id + ": labour and pause are times");
         if (persons < 1)
             throw new IllegalArgumentException(id + ": nobody to do it");
         after = List.copyOf(after);
@@ -68,7 +68,7 @@ public record Task(String id, String name, Node labour, Optional<Node> wait, int
 
     /** The same, for several persons at most. */
     public Task persons(int most) {
-        return new Task(id, name, labour, wait, most, after, atStart, unbroken, cautions, releases);
+        return new Task(id, name, labour, pause, most, after, atStart, unbroken, cautions, releases);
     }
 
     /** The same, after tasks of these ids too. */
@@ -80,27 +80,27 @@ public record Task(String id, String name, Node labour, Optional<Node> wait, int
     public Task after(List<String> ids) {
         List<String> all = new ArrayList<>(after);
         all.addAll(ids);
-        return new Task(id, name, labour, wait, persons, all, atStart, unbroken, cautions, releases);
+        return new Task(id, name, labour, pause, persons, all, atStart, unbroken, cautions, releases);
     }
 
     /** The same, waiting for nothing. */
     public Task fromTheStart() {
-        return new Task(id, name, labour, wait, persons, after, true, unbroken, cautions, releases);
+        return new Task(id, name, labour, pause, persons, after, true, unbroken, cautions, releases);
     }
 
     /** The same, not to be laid down over a night. */
     public Task unbroken(boolean whole) {
-        return new Task(id, name, labour, wait, persons, after, atStart, whole, cautions, releases);
+        return new Task(id, name, labour, pause, persons, after, atStart, whole, cautions, releases);
     }
 
     /** The same, not to be laid down over a night. */
-    public Task unbroken() {
+    public Task inOneGo() {
         return unbroken(true);
     }
 
     /** The same, with its cautions. */
     public Task cautions(Hazard... hazards) {
-        return new Task(id, name, labour, wait, persons, after, atStart, unbroken, List.of(hazards), releases);
+        return new Task(id, name, labour, pause, persons, after, atStart, unbroken, List.of(hazards), releases);
     }
 
     /** The same, with one more styrene-bearing material put on.
@@ -109,6 +109,6 @@ public record Task(String id, String name, Node labour, Optional<Node> wait, int
     public Task releases(Air.Application how, Node mass, Node styrene) {
         List<Release> all = new ArrayList<>(releases);
         all.add(new Release(how, mass, styrene));
-        return new Task(id, name, labour, wait, persons, after, atStart, unbroken, cautions, all);
+        return new Task(id, name, labour, pause, persons, after, atStart, unbroken, cautions, all);
     }
 }
