@@ -17,7 +17,9 @@ public final class Catalogue {
             new CrownTooHigh(),
             new BoardTooShort(),
             new FaceUncovered(),
-            new FaceShortOfPlies());
+            new FaceShortOfPlies(),
+            new PriceMissing(),
+            new TooHeavyToLift());
 
     private Catalogue() { }
 

@@ -71,7 +71,7 @@ final class Plans {
                 new PourEntry("S1-S2", 2, 0.0425, 0.00151, 1.7, 0.82, 0.88, 2));
         List<PotEntry> pots = List.of(new PotEntry(1, "Csm450", 1.913, 3, new PotEntry.Pot(0.4, 0.0056, 4.83e-6), new PotEntry.Pot(0.7565, 0.0106, 9.13e-6), 0.8, 1500, 1050),
                 new PotEntry(2, "Csm450", 1.3, 2, new PotEntry.Pot(0.8, 0.0112, 9.66e-6), new PotEntry.Pot(0.5, 0.007, 6.03e-6), 0.8, 1500, 1050));
-        return new BuildPlan(spec(name), assumed, quantities, plates, pours, pots, List.of(), new Measurements(), reckoning);
+        return new BuildPlan(spec(name), assumed, quantities, plates, pours, pots, List.of(), List.of(), List.of(), new Measurements(), reckoning);
     }
 
     private static Spec spec(String name) {

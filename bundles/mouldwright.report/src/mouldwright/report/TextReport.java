@@ -29,7 +29,10 @@ public final class TextReport {
             new PlateTable(),
             new GridTable("fill", "bay.", "bay"),
             new PourTable(),
-            new PotTable());
+            new PotTable(),
+            new TaskTable(),
+            new OrderTable(),
+            new AirTable());
 
     private final UnitSystem system;
     private final Display display;
@@ -86,7 +89,12 @@ public final class TextReport {
 
     /** Figures of one station, bay or ply stand in the tables. */
     private static boolean inTable(String id) {
-        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("skin.laying.");
+        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("skin.laying.") || id.startsWith("order.")
+                || id.startsWith(AirTable.PREFIX);
+    }
+
+    private static boolean isLabour(String id) {
+        return id.startsWith("plan.labour") || id.endsWith(".hours");
     }
 
     private static boolean ranged(Quantity quantity) {
@@ -94,7 +102,9 @@ public final class TextReport {
     }
 
     private List<String> row(Quantity quantity, boolean withRange) {
-        Figure figure = new Figure(display, quantity.value() == 0 ? quantity.high() : quantity.value(), quantity.dimension());
+        double size = quantity.value() == 0 ? quantity.high() : quantity.value();
+        Figure figure = isLabour(quantity.id()) ? Figure.hours(size) : quantity.currency().isEmpty() ? new Figure(display, size, quantity.dimension())
+                : Figure.money(quantity.currency());
         List<String> row = new ArrayList<>(List.of(quantity.label(), figure.of(quantity.value()), figure.unit()));
         if (withRange) {
             row.add(ranged(quantity) ? figure.of(quantity.low()) : "");

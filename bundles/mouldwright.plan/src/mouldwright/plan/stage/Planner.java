@@ -49,7 +49,7 @@ public final class Planner {
         for (Stage stage : wanted)
             stage.list(spec, measurements, reckoning, lists);
         return new BuildPlan(spec, assumed(measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
-                lists.pots(), measurements.faults(), measurements, reckoning);
+                lists.pots(), lists.tasks(), lists.orders(), measurements.faults(), measurements, reckoning);
     }
 
     private static void gather(List<Stage> wanted, Spec spec, Measurements measurements, Ledger ledger) {
@@ -80,6 +80,6 @@ public final class Planner {
 
     private static Quantity quantity(Reckoning reckoning, Node node) {
         return new Quantity(node.id(), node.stage(), node.label(), node.dimension(), reckoning.low(node),
-                reckoning.likely(node), reckoning.high(node));
+                reckoning.likely(node), reckoning.high(node), node.currency());
     }
 }

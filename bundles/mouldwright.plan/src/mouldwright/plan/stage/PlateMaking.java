@@ -97,7 +97,7 @@ final class PlateMaking {
         double play = frame.clearance().likely();
         for (Frame.Backbone backbone : frame.backbones())
             wood = wood.minus(Region.of(rectangle(backbone, play)));
-        return new FrameMeasures.Made(border, plate, wood.area(), pocketed);
+        return new FrameMeasures.Made(border, plate, wood.area(), pocketed, wood.centroid());
     }
 
     private boolean pocketed(Border border) {

@@ -9,7 +9,12 @@ public final class Stages {
             new ShapeStage(),
             new FrameStage(),
             new FillStage(),
-            new SkinStage());
+            new SkinStage(),
+            new MassStage(),
+            new ProgrammeStage(),
+            new OrderStage(),
+            new CostStage(),
+            new AirStage());
 
     private Stages() { }
 
