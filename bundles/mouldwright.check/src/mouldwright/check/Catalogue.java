@@ -8,6 +8,9 @@ public final class Catalogue {
 
     private static final List<Check> ALL = List.of(
             new CannotBeBuilt(),
+            new CornerTooSharp(),
+            new PointOffTheCurve(),
+            new BuildUpStep(),
             new BevelTooSteep(),
             new GapTooWide(),
             new ShopOutsideFoam(),

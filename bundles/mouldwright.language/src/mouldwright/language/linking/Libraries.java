@@ -8,12 +8,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import mouldwright.model.Document;
+import mouldwright.project.ContentSource;
 import mouldwright.project.Project;
 import mouldwright.project.ProjectFiles;
 import mouldwright.project.ReadResult;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.ResourceSet;
+import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.util.IResourceScopeCache;
 
 /** Finds and loads the libraries a file uses, from its project and the library folders named there, and from nowhere else. */
@@ -33,6 +35,8 @@ public class Libraries {
 
 	@Inject
 	private IResourceScopeCache cache;
+	@Inject
+	private ContentSource source;
 
 	/**
 	 * The library a file uses under a name.
@@ -46,11 +50,11 @@ public class Libraries {
 		return cache.get("library " + name, from, () -> load(from, name));
 	}
 
-	private static Found load(Resource from, String name) {
+	private Found load(Resource from, String name) {
 		if (!from.getURI().isFile())
 			return new Found.Missing("no library " + name + ": this text is not in a file, so it has no project");
 		Path file = Path.of(from.getURI().toFileString());
-		return switch (new ProjectFiles(Project.of(file)).library(name)) {
+		return switch (new ProjectFiles(Project.of(file, source), source, ProjectFiles.DEFAULT_LIMIT).library(name)) {
 			case ReadResult.Refused refused -> new Found.Missing(refused.message());
 			case ReadResult.Text text -> document(from.getResourceSet(), text);
 		};
@@ -62,7 +66,7 @@ public class Libraries {
 		if (resource == null) {
 			resource = set.createResource(uri);
 			try {
-				resource.load(new ByteArrayInputStream(text.text().getBytes(StandardCharsets.UTF_8)), Map.of());
+				resource.load(new ByteArrayInputStream(text.text().getBytes(StandardCharsets.UTF_8)), Map.of(XtextResource.OPTION_ENCODING, StandardCharsets.UTF_8.name()));
 			} catch (IOException e) {
 				throw new UncheckedIOException(e);
 			}

@@ -12,7 +12,7 @@ public record FrameMeasures(List<Made> plates, double backboneLength) {
     /** A plate with what is cut out of it.
      *  @param netArea  less pocket and slots, m2
      *  @param pocketed whether a pocket is cut
-     *  @param centre   of the wood that is left, m */
+     *  @param centre   of the wood that is left, slots as if filled again, m */
     public record Made(Border border, Plate plate, double netArea, boolean pocketed, PlanePoint centre) { }
 
     /** Copies its list. */
