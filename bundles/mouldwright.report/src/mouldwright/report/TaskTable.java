@@ -1,9 +1,7 @@
 package mouldwright.report;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import mouldwright.plan.TaskEntry;
 import mouldwright.units.Display;
@@ -24,7 +22,7 @@ final class TaskTable implements TextReport.StageTable {
     public void print(Estimate estimate, Display display, StringBuilder out) {
         List<TaskEntry> tasks = estimate.tasks();
         Figure labour = Figure.hours(tasks.stream().mapToDouble(TaskEntry::labour).max().orElse(0));
-        Table table = new Table().words("").words("task").figures("labour", "h").figures("people").words("begins").words("ends").figures("then wait");
+        Table table = new Table().words("").words("task").figures("labour", "h").figures("by").words("begins").words("ends").figures("then wait");
         for (TaskEntry task : tasks) {
             table.row(List.of(task.critical() ? "*" : "", name(task.name()), labour.of(task.labour()), String.valueOf(task.persons()),
                     day(task.startDay(), task.dates().map(TaskEntry.Dates::start)), day(task.endDay(), task.dates().map(TaskEntry.Dates::end)),
@@ -32,7 +30,7 @@ final class TaskTable implements TextReport.StageTable {
         }
         table.print("  ", out);
         if (!tasks.isEmpty()) {
-            Paragraph.print("  ", "  ", "* on the critical path: the job ends later if it does. Work stops at night and on days off, cure does not.", out);
+            Paragraph.print("  ", "  ", "* on the critical path: the job ends later if it does. By: people at it. Work stops at night and on days off, cure does not.", out);
         }
     }
 
@@ -47,6 +45,6 @@ final class TaskTable implements TextReport.StageTable {
     }
 
     private static String day(int number, Optional<LocalDate> date) {
-        return date.map(d -> d.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH) + " " + d).orElse("day " + number);
+        return date.map(LocalDate::toString).orElse("day " + number);
     }
 }

@@ -77,11 +77,13 @@ public final class TextReport {
         (ranged ? figures.figures("low").figures("high") : figures).words("id");
         listed.forEach(quantity -> figures.row(row(quantity, ranged)));
         figures.print("  ", out);
+        boolean first = listed.isEmpty();
         for (StageTable table : TABLES) {
             if (table.stage().equals(stage)) {
                 StringBuilder lines = new StringBuilder();
                 table.print(estimate, display, lines);
-                out.append(lines.isEmpty() ? "" : "\n").append(lines);
+                out.append(lines.isEmpty() || first ? "" : "\n").append(lines);
+                first &= lines.isEmpty();
             }
         }
         cautions(Caution.of(stage), out);

@@ -72,8 +72,8 @@ public final class SpecReader {
     }
 
     private static WorkingWeek week(Plug m, FigureReader figures) {
-        return m.isSetWorkFrom() && m.isSetWorkTo() ? new WorkingWeek(DayOfWeek.of(m.getWorkFrom().getValue() + 1),
-                DayOfWeek.of(m.getWorkTo().getValue() + 1), figures.origin(m, Literals.PLUG__WORK_FROM)) : Defaults.week();
+        return m.getWork() == null ? Defaults.week() : new WorkingWeek(DayOfWeek.of(m.getWork().getFrom().getValue() + 1),
+                DayOfWeek.of(m.getWork().getTo().getValue() + 1), figures.origin(m.getWork()));
     }
 
     private static Airing air(mouldwright.model.Air m, Given shop, FigureReader figures) {
