@@ -33,7 +33,9 @@ public final class Catalogue {
             new GritStepTooCoarse(),
             new StyreneProof(),
             new MouldLeavesFace(),
-            new NoRunOut());
+            new NoRunOut(),
+            new PriceMissing(),
+            new TooHeavyToLift());
 
     private Catalogue() { }
 

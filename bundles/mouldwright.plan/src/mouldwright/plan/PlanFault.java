@@ -37,7 +37,11 @@ public record PlanFault(Kind kind, Origin place, String what, String message, Op
         /** A gel time that the catalyst limits do not allow. */ CATALYST_CLAMPED,
         /** A shop too cold or warm for any catalyst guide. */ NO_CATALYST,
         /** A roll no wider than its lap. */ ROLL_TOO_NARROW,
-        /** A skin without any ply. */ NO_PLY
+        /** A skin without any ply. */ NO_PLY,
+        /** Tasks that wait for each other. */ CIRCULAR_PRECEDENCE,
+        /** A task that takes longer than any shop lives. */ TASK_TOO_LONG,
+        /** A price in another currency than the plug's. */ OTHER_CURRENCY,
+        /** A material used in one measure and sold in another, with nothing to turn one into the other. */ PACK_MEASURE
     }
 
     /** A figure with its dimension.

@@ -79,6 +79,25 @@ class JsonReportTest {
         assertThat(quantity("station.S1.bevel.max").get("unit").getAsString()).isEqualTo("rad");
     }
 
+    @Test void anAmountOfMoneyNamesItsCurrency() {
+        assertThat(quantity("plan.cost").get("unit").getAsString()).isEqualTo("EUR");
+    }
+
+    @Test void aTaskTellsWhatItWaitsForAndWhen() { // working time in minutes
+        JsonObject task = parsed().getAsJsonArray("tasks").get(1).getAsJsonObject();
+        assertThat(task.getAsJsonArray("after").get(0).getAsString()).isEqualTo("fill.pour.S1-S2.1");
+        assertThat(task.get("start").getAsDouble()).isEqualTo(35);
+        assertThat(task.get("endDate").getAsString()).isEqualTo("2027-03-02");
+        assertThat(task.get("critical").getAsBoolean()).isTrue();
+    }
+
+    @Test void anOrderWithoutAPriceInTheJobsCurrencyHasNoCost() {
+        JsonObject order = parsed().getAsJsonArray("orders").get(1).getAsJsonObject();
+        assertThat(order.has("cost")).isFalse();
+        assertThat(order.get("currency").getAsString()).isEqualTo("USD");
+        assertThat(order.get("packs").getAsInt()).isEqualTo(1);
+    }
+
     @Test void aDerivationEndsInALibraryEntryWithItsLine() {
         JsonObject expansion = quantity("fill.liquid").getAsJsonObject("derivation").getAsJsonArray("inputs").get(1).getAsJsonObject();
         JsonObject origin = expansion.getAsJsonObject("origin");

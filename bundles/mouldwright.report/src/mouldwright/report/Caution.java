@@ -21,6 +21,8 @@ public enum Caution {
     DUST("Dust of foam, filler, wood and laminate harms lungs and can explode: extract it, wear a mask."),
     /** Wax and release film. */
     SOLVENT("Wax and release film give off solvent that burns: give air, keep sparks away, wear gloves."),
+    /** Air to thin out vapour. */
+    VENTILATION("Thinning out a room is no stand-in for exhaust at the work: local codes and a licensed person decide."),
     /** Weights. */
     LIFTING("Weigh before lifting; turn and lift heavy pieces with enough people or gear made for it.");
 
@@ -47,7 +49,10 @@ public enum Caution {
             case "finish" -> List.of(STYRENE, PEROXIDE, DUST);
             case "release" -> List.of(SOLVENT);
             case "mould" -> List.of(STYRENE, PEROXIDE, EXOTHERM, DUST, LIFTING);
-            case "shape" -> List.of();
+            case "shape", "orders", "cost" -> List.of();
+            case "plan" -> List.of(ISOCYANATE, EXOTHERM, STYRENE, PEROXIDE, DUST, LIFTING);
+            case "mass" -> List.of(LIFTING);
+            case "air" -> List.of(STYRENE, VENTILATION);
             default -> List.of(values());
         };
     }

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Set;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.OrderEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
+import mouldwright.plan.TaskEntry;
 
 /**
  * What an estimate shows: a plan, or one stage of it.
@@ -20,9 +22,11 @@ import mouldwright.plan.Quantity;
  * @param plates     in station order
  * @param pours      bay by bay, lift by lift
  * @param pots       ply by ply
+ * @param tasks      in the order they begin
+ * @param orders     material by material
  */
 public record Estimate(BuildPlan plan, String revision, List<TextFinding> findings, List<Quantity> quantities, List<PlateEntry> plates,
-        List<PourEntry> pours, List<PotEntry> pots) {
+        List<PourEntry> pours, List<PotEntry> pots, List<TaskEntry> tasks, List<OrderEntry> orders) {
 
     /** Takes copies. */
     public Estimate {
@@ -31,13 +35,15 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
         plates = List.copyOf(plates);
         pours = List.copyOf(pours);
         pots = List.copyOf(pots);
+        tasks = List.copyOf(tasks);
+        orders = List.copyOf(orders);
     }
 
     /** The estimate of a whole plan.
      *  @param revision of the texts the plan was worked out of
      *  @param findings in the order they are to be shown */
     public static Estimate of(BuildPlan plan, String revision, List<TextFinding> findings) {
-        return new Estimate(plan, revision, findings, plan.quantities(), plan.plates(), plan.pours(), plan.pots());
+        return new Estimate(plan, revision, findings, plan.quantities(), plan.plates(), plan.pours(), plan.pots(), plan.tasks(), plan.orders());
     }
 
     /** What it shows of one stage alone.
@@ -45,7 +51,7 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
     public Estimate only(String stage) {
         return new Estimate(plan, revision, findings, quantities.stream().filter(quantity -> quantity.stage().equals(stage)).toList(),
                 stage.equals("frame") ? plates : List.of(), stage.equals("fill") ? pours : List.of(),
-                pots.stream().filter(entry -> entry.laminate().equals(stage)).toList());
+                pots.stream().filter(entry -> entry.laminate().equals(stage)).toList(), stage.equals("plan") ? tasks : List.of(), stage.equals("orders") ? orders : List.of());
     }
 
     /** The stages it shows, in the order of the build. */

@@ -36,8 +36,8 @@ public final class JsonReport {
                 .array("pours", estimate.pours(), JsonReport::pour)
                 .array("pots", estimate.pots(), JsonReport::pots)
                 .array("pieces", List.<String>of(), JsonFile::text)
-                .array("tasks", List.<String>of(), JsonFile::text)
-                .array("orders", List.<String>of(), JsonFile::text)
+                .array("tasks", estimate.tasks(), ProgrammeJson::task)
+                .array("orders", estimate.orders(), ProgrammeJson::order)
                 .array("edges", edges(estimate), JsonReport::edge)));
     }
 

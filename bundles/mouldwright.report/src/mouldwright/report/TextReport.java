@@ -31,7 +31,10 @@ public final class TextReport {
             new PourTable(),
             new PotTable("skin"),
             new GridTable("mould", "mould.piece.", "half"),
-            new PotTable("mould"));
+            new PotTable("mould"),
+            new TaskTable(),
+            new OrderTable(),
+            new AirTable());
 
     private final UnitSystem system;
     private final Display display;
@@ -76,11 +79,13 @@ public final class TextReport {
         (ranged ? figures.figures("low").figures("high") : figures).words("id");
         listed.forEach(quantity -> figures.row(row(quantity, ranged)));
         figures.print("  ", out);
+        boolean first = listed.isEmpty();
         for (StageTable table : TABLES) {
             if (table.stage().equals(stage)) {
                 StringBuilder lines = new StringBuilder();
                 table.print(estimate, display, lines);
-                out.append(lines.isEmpty() ? "" : "\n").append(lines);
+                out.append(lines.isEmpty() || first ? "" : "\n").append(lines);
+                first &= lines.isEmpty();
             }
         }
         cautions(Caution.of(stage), out);
@@ -89,7 +94,12 @@ public final class TextReport {
     /** Figures of one station, bay or ply stand in the tables. */
     private static boolean inTable(String id) {
         return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("skin.laying.")
-                || id.startsWith("mould.laying.") || id.startsWith("mould.piece.");
+                || id.startsWith("mould.laying.") || id.startsWith("mould.piece.") || id.startsWith("order.")
+                || id.startsWith(AirTable.PREFIX);
+    }
+
+    private static boolean isLabour(String id) {
+        return id.startsWith("plan.labour") || id.endsWith(".hours");
     }
 
     private static boolean ranged(Quantity quantity) {
@@ -97,7 +107,9 @@ public final class TextReport {
     }
 
     private List<String> row(Quantity quantity, boolean withRange) {
-        Figure figure = new Figure(display, quantity.value() == 0 ? quantity.high() : quantity.value(), quantity.dimension());
+        double size = quantity.value() == 0 ? quantity.high() : quantity.value();
+        Figure figure = isLabour(quantity.id()) ? Figure.hours(size) : quantity.currency().isEmpty() ? new Figure(display, size, quantity.dimension())
+                : Figure.money(quantity.currency());
         List<String> row = new ArrayList<>(List.of(quantity.label(), figure.of(quantity.value()), figure.unit()));
         if (withRange) {
             row.add(ranged(quantity) ? figure.of(quantity.low()) : "");

@@ -63,6 +63,11 @@ final class Specs {
     private Optional<Rates> rates = Optional.empty();
     private Optional<Given> runOut = Optional.empty();
     private Body.Sections sections = Body.Sections.HALF;
+    private Given day = Defaults.day();
+    private Optional<java.time.LocalDate> start = Optional.empty();
+    private Optional<Given> wage = Optional.empty();
+    private mouldwright.plan.spec.Airing air = Defaults.air(Defaults.shopTemperature());
+    private List<mouldwright.plan.spec.Consumable> consumables = List.of();
 
     static Origin line(int line, String text) {
         return new Origin.Text("test.plug", line, 5, text);
@@ -120,6 +125,33 @@ final class Specs {
         return this;
     }
 
+    Specs day(double seconds) {
+        day = given("working day", TIME, seconds);
+        return this;
+    }
+
+    Specs start(java.time.LocalDate date) {
+        start = Optional.of(date);
+        return this;
+    }
+
+    Specs wage(double perHour) {
+        wage = Optional.of(given("wage per hour", RATIO, perHour));
+        return this;
+    }
+
+    /** @param ppm of styrene */
+    Specs air(double ppm, double mixing, double temperature) {
+        air = new mouldwright.plan.spec.Airing(given("styrene limit in the air", RATIO, ppm * 1e-6), given("mixing factor of the air", RATIO, mixing),
+                given("temperature of the air", TEMPERATURE, temperature));
+        return this;
+    }
+
+    Specs consumes(mouldwright.plan.spec.Consumable... used) {
+        consumables = List.of(used);
+        return this;
+    }
+
     Specs frame(Frame stated) {
         frame = Optional.of(stated);
         return this;
@@ -167,7 +199,7 @@ final class Specs {
 
     Spec build() {
         return new Spec("Test", Optional.empty(),
-                new Workshop(shop, persons, Optional.empty(), Defaults.day(), Optional.empty(), rates, "EUR"),
+                new Workshop(shop, persons, wage, day, start, rates, "EUR", Defaults.week(), air, consumables),
                 new Body(sections, List.of(), bare, forward, aft, runOut, Optional.empty(), shrink, stations),
                 part, frame, fill, carve, skin, finish, mould, List.of(), List.of(), line(1, "plug Test {"));
     }

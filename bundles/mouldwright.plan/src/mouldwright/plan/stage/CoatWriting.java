@@ -110,7 +110,8 @@ final class CoatWriting {
             ledger.quantity(id, label, TIME).sum("sum over the coats", waits).source("on the calendar, not labour");
     }
 
-    private static String words(Finish.Coats coats) {
+    /** A line of coats in words. */
+    static String words(Finish.Coats coats) {
         return coats.count() + (coats.count() == 1 ? " coat of " : " coats of ") + coats.coating().name();
     }
 }

@@ -6,6 +6,7 @@ import static mouldwright.units.Dimension.TIME;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import mouldwright.plan.Hazard;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
@@ -52,6 +53,21 @@ final class FinishStage implements Stage {
             entry.measured(Places.exact(0, "the finish states no grit"));
         else
             entry.sum("sum over the grits", hours).source("sum");
+    }
+
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        if (measurements.find(FinishMeasures.class).isEmpty())
+            return;
+        Finish finish = spec.finish().orElseThrow();
+        CoatWork.tasks("finish.coat.", finish.coats(), ledger.find("finish.area").orElseThrow(), ledger, tasks);
+        if (!finish.grits().isEmpty())
+            tasks.addNext(Task.of("finish.sand", "Sand through the grits, " + finish.grits().getFirst() + " to " + finish.grits().getLast(),
+                    ledger.find("finish.hours").orElseThrow()).persons(4).cautions(Hazard.DUST));
+    }
+
+    @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
+        if (measurements.find(FinishMeasures.class).isPresent())
+            CoatWork.orders("finish", spec.finish().orElseThrow().coats(), ledger, orders);
     }
 
     /** The moulded surface of the plug. */

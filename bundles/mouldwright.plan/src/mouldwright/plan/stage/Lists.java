@@ -2,15 +2,19 @@ package mouldwright.plan.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import mouldwright.plan.OrderEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
+import mouldwright.plan.TaskEntry;
 
 /** The plan's lists while stages add to them. */
 public final class Lists {
     private final List<PlateEntry> plates = new ArrayList<>();
     private final List<PourEntry> pours = new ArrayList<>();
     private final List<PotEntry> pots = new ArrayList<>();
+    private final List<TaskEntry> tasks = new ArrayList<>();
+    private final List<OrderEntry> orders = new ArrayList<>();
 
     /** Adds a plate. */
     public void plate(PlateEntry plate) {
@@ -25,6 +29,24 @@ public final class Lists {
     /** Adds a ply's pots. */
     public void pots(PotEntry entry) {
         pots.add(entry);
+    }
+
+    /** Adds a task. */
+    public void task(TaskEntry entry) {
+        tasks.add(entry);
+    }
+
+    /** Adds a line of the order list. */
+    public void order(OrderEntry entry) {
+        orders.add(entry);
+    }
+
+    List<TaskEntry> tasks() {
+        return tasks;
+    }
+
+    List<OrderEntry> orders() {
+        return orders;
     }
 
     List<PlateEntry> plates() {

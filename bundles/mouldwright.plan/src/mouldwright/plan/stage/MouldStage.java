@@ -196,6 +196,14 @@ final class MouldStage implements Stage {
         ledger.quantity("mould.hold", "Mould, hold on the plug", TIME).same(ledger.given(mould.hold())).source("on the calendar, not labour");
     }
 
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        measurements.find(MouldMeasures.class).ifPresent(measured -> new MouldWork(spec, measured, ledger).tasks(tasks));
+    }
+
+    @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
+        measurements.find(MouldMeasures.class).ifPresent(measured -> new MouldWork(spec, measured, ledger).orders(orders));
+    }
+
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
         measurements.find(MouldMeasures.class).ifPresent(measured -> SkinPots.list("mould",
                 spec.mould().orElseThrow().schedule().resin(), measured.layings(), reckoning, lists));

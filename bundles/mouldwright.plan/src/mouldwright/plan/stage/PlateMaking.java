@@ -99,7 +99,7 @@ final class PlateMaking {
         double area = wood.area();
         for (ConvexClip slot : ConvexClip.covering(frame.backbones().stream().map(backbone -> rectangle(backbone, play)).toList()))
             area -= wood.areaWithin(slot);
-        return new FrameMeasures.Made(border, plate, area, pocketed);
+        return new FrameMeasures.Made(border, plate, area, pocketed, wood.centroid());
     }
 
     private boolean pocketed(Border border) {

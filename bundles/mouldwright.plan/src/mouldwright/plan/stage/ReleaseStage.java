@@ -42,4 +42,13 @@ final class ReleaseStage implements Stage {
         new CoatWriting(ledger, "release", "Release", area).write(mould.release());
         CoatWriting.wait(ledger, "release.wait", "Release, waits between coats", mould.release());
     }
+
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        ledger.find("release.area").ifPresent(area -> CoatWork.tasks("release.coat.", spec.mould().orElseThrow().release(), area, ledger, tasks));
+    }
+
+    @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
+        if (measurements.find(ReleaseMeasures.class).isPresent())
+            CoatWork.orders("release", spec.mould().orElseThrow().release(), ledger, orders);
+    }
 }

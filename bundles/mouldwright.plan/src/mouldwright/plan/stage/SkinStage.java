@@ -37,7 +37,7 @@ final class SkinStage implements Stage {
             guard.positive(mat.areal()).fraction(mat.glass()).positive(mat.fibre());
     }
 
-    private static List<Mat> mats(Skin skin) {
+    static List<Mat> mats(Skin skin) {
         List<Mat> mats = new ArrayList<>();
         skin.schedule().plies().forEach(ply -> mats.add(ply.mat()));
         for (Skin.Rule rule : skin.rules())
@@ -97,6 +97,14 @@ final class SkinStage implements Stage {
     private static void thickness(Schedule schedule, Ledger ledger) {
         ledger.quantity("skin.thickness", "Skin, cured thickness", LENGTH).sum("sum over the plies laid everywhere", BuildUps.plies(schedule, ledger))
                 .source("laps are torn and sanded flush, so not counted");
+    }
+
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        measurements.find(SkinMeasures.class).ifPresent(measured -> SkinWork.tasks(spec, measured, ledger, tasks));
+    }
+
+    @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
+        measurements.find(SkinMeasures.class).ifPresent(measured -> SkinWork.orders(spec, ledger, orders));
     }
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {

@@ -12,7 +12,12 @@ public final class Stages {
             new SkinStage(),
             new FinishStage(),
             new ReleaseStage(),
-            new MouldStage());
+            new MouldStage(),
+            new MassStage(),
+            new ProgrammeStage(),
+            new OrderStage(),
+            new CostStage(),
+            new AirStage());
 
     private Stages() { }
 
