@@ -62,7 +62,7 @@ class CatalogueTest {
     }
 
     /** A plain cylinder of radius 200 mm and 600 mm length on three plates, with what a test adds. */
-    private static String cylinder(String more) {
+    static String cylinder(String more) {
         return STOCK + """
                 plug P {
                     half sections
@@ -87,7 +87,7 @@ class CatalogueTest {
                 """.formatted(first, 2 * first, middle, 2 * middle, last, 2 * last, more);
     }
 
-    private static List<String> found(String text) {
+    static List<String> found(String text) {
         XtextResource resource = (XtextResource) INJECTOR.getInstance(XtextResourceSet.class).createResource(URI.createFileURI("/nowhere/tried.plug"));
         try {
             resource.load(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), Map.of());
@@ -353,5 +353,46 @@ class CatalogueTest {
     @Test void anAcceptanceOfNothingIsTold() {
         assertThat(found(cylinder("carve { board 1200 } accept MW431 \"two boards are joined\""))).singleElement().asString()
                 .startsWith("MW923 nothing is found that `MW431` would accept");
+    }
+
+    private static String priced(String more) {
+        return cylinder(more).replace("pot 1 kg at most", "pot 1 kg at most pack 40 kg at 310.00");
+    }
+
+    @Test void aMaterialWithoutAPriceIsToldWhereOthersHaveOne() {
+        assertThat(found(priced("fill Pour36 solid { } skin OnePly { }"))).singleElement().asString()
+                .startsWith("MW805 Csm450, Ortho, Mekp are ordered without a pack and its price");
+        assertThat(found(priced("fill Pour36 solid { }"))).isEmpty();
+        assertThat(found(cylinder("fill Pour36 solid { } skin OnePly { }"))).isEmpty();
+    }
+
+    @Test void aPlugHeavierThanItsCrewShouldLiftIsTold() { // guideline of 25 kg each
+        String large = "fill Pour36 solid { }";
+        assertThat(found(cylinder(large).replace("200 by 400", "600 by 1200"))).anySatisfy(finding -> assertThat(finding)
+                .startsWith("MW806 a plug of").contains("2 people or gear", "the crew is 1", "weigh it first"));
+        assertThat(found(cylinder("crew 2 " + large).replace("200 by 400", "600 by 1200"))).noneMatch(finding -> finding.startsWith("MW806"));
+    }
+
+    @Test void aPriceInAnotherCurrencyIsTold() {
+        String text = "library stock.test currency USD\n" + priced("currency EUR fill Pour36 solid { }");
+        assertThat(found(text)).anySatisfy(finding -> assertThat(finding).startsWith("MW803 Pour36 is priced in USD, the job in EUR"));
+        assertThat(found(text.replace("currency EUR", "currency USD"))).noneMatch(finding -> finding.startsWith("MW803"));
+    }
+
+    @Test void aMaterialSoldInAnotherMeasureThanItIsUsedInIsTold() {
+        String fill = "fill Pour36 solid { }";
+        assertThat(found(cylinder(fill).replace("pot 1 kg at most", "pot 1 kg at most pack 40 l at 310.00"))).singleElement().asString()
+                .startsWith("MW804 Pour36 is used by mass and sold by volume");
+        assertThat(found(priced(fill))).isEmpty();
+    }
+
+    @Test void aDayOfMoreHoursThanAClockHasIsTold() {
+        assertThat(found(cylinder("day 25 h fill Pour36 solid { }"))).singleElement().asString().startsWith("MW906 a working day is 24 h at most");
+        assertThat(found(cylinder("day 24 h fill Pour36 solid { }"))).isEmpty();
+    }
+
+    @Test void aRateThatTakesDecadesIsTold() { // a square centimetre takes a worker's life
+        assertThat(found("rates Slow { pot 300 d carve 1e-9 m2/h }\n" + cylinder("rates Slow fill Pour36 solid { }")))
+                .anySatisfy(finding -> assertThat(finding).startsWith("MW802 ").contains("would take decades"));
     }
 }

@@ -39,6 +39,10 @@ final class CannotBeBuilt implements Check {
             case GEL_OUTSIDE_TABLE -> "MW601";
             case CATALYST_CLAMPED -> "MW602";
             case NO_CATALYST -> "MW603";
+            case CIRCULAR_PRECEDENCE -> "MW801";
+            case TASK_TOO_LONG -> "MW802";
+            case OTHER_CURRENCY -> "MW803";
+            case PACK_MEASURE -> "MW804";
             case FIGURE -> "MW906";
             case NAME -> "MW902";
         };
@@ -47,8 +51,8 @@ final class CannotBeBuilt implements Check {
     private static Severity severity(PlanFault.Kind kind) {
         return switch (kind) {
             case SECTION, LOFT, STATION_OUTSIDE, PLATE_VANISHED, PLATE_SPLIT, BAY_SHUT, NO_CAVITY, TOO_MANY_LIFTS, CREAM_TOO_SHORT, ROLL_TOO_NARROW, NO_PLY, TOO_MANY_PIECES, FIGURE,
-                    NAME -> Severity.ERROR;
-            case SECTION_DOUBTFUL, END_PLATE_LARGER_OUTSIDE, SHELL_TOO_THICK, GEL_OUTSIDE_TABLE, CATALYST_CLAMPED, NO_CATALYST, PIECE_TOO_LONG -> Severity.WARNING;
+                    NAME, CIRCULAR_PRECEDENCE, TASK_TOO_LONG -> Severity.ERROR;
+            case SECTION_DOUBTFUL, END_PLATE_LARGER_OUTSIDE, SHELL_TOO_THICK, GEL_OUTSIDE_TABLE, CATALYST_CLAMPED, NO_CATALYST, OTHER_CURRENCY, PACK_MEASURE, PIECE_TOO_LONG -> Severity.WARNING;
         };
     }
 }

@@ -26,7 +26,22 @@ public final class Catalogue {
             new PlyEdgesStacked(),
             new HeavyMatOnGelCoat(),
             new TooManyPliesAtOnce(),
-            new GlassOutsideRange());
+            new GlassOutsideRange(),
+            new SandedTacky(),
+            new RecoatMissed(),
+            new MouldUndercut(),
+            new DraftTooLow(),
+            new MouldTooThin(),
+            new FlangeTooNarrow(),
+            new ReleaseCoats(),
+            new HoldTooShort(),
+            new FilmTooThick(),
+            new GritStepTooCoarse(),
+            new StyreneProof(),
+            new MouldLeavesFace(),
+            new NoRunOut(),
+            new PriceMissing(),
+            new TooHeavyToLift());
 
     private Catalogue() { }
 

@@ -78,7 +78,7 @@ class ExamplesTest {
 		text.append(" ".repeat(depth)).append(part.eClass().getName());
 		part.eClass().getEAllAttributes().stream().filter(part::eIsSet).forEach(a -> text.append(' ').append(a.getName()).append('=').append(part.eGet(a)));
 		part.eClass().getEAllReferences().stream().filter(r -> !r.isContainment() && !r.isContainer() && part.eIsSet(r))
-				.forEach(r -> text.append(' ').append(r.getName()).append("->").append(((mouldwright.model.Named) part.eGet(r)).getName()));
+				.forEach(r -> children(part, r).forEach(to -> text.append(' ').append(r.getName()).append("->").append(((mouldwright.model.Named) to).getName())));
 		text.append('\n');
 		for (var reference : part.eClass().getEAllContainments())
 			for (EObject child : children(part, reference)) {

@@ -38,6 +38,10 @@ public record PlanFault(Kind kind, Origin place, String what, String message, Op
         /** A shop too cold or warm for any catalyst guide. */ NO_CATALYST,
         /** A roll no wider than its lap. */ ROLL_TOO_NARROW,
         /** A skin without any ply. */ NO_PLY,
+        /** Tasks that wait for each other. */ CIRCULAR_PRECEDENCE,
+        /** A task that takes longer than any shop lives. */ TASK_TOO_LONG,
+        /** A price in another currency than the plug's. */ OTHER_CURRENCY,
+        /** A material used in one measure and sold in another, with nothing to turn one into the other. */ PACK_MEASURE,
         /** A skin cut in more pieces than anybody lays. */ TOO_MANY_PIECES,
         /** A piece longer than its roll. */ PIECE_TOO_LONG
     }

@@ -9,14 +9,22 @@ import mouldwright.units.Dimension;
  *  @param dimension  its dimension
  *  @param low        SI
  *  @param value      likely value, SI
- *  @param high       SI */
+ *  @param high       SI
+ *  @param currency   of an amount of money, such as EUR; empty for any other figure */
 public record Quantity(String id, String stage, String label, Dimension dimension, double low, double value,
-        double high) {
+        double high, String currency) {
+
+    /** A figure that is no money. */
+    public Quantity(String id, String stage, String label, Dimension dimension, double low, double value, double high) {
+        this(id, stage, label, dimension, low, value, high, "");
+    }
 
     private static final double SECONDS_PER_MINUTE = 60;
 
-    /** @return UCUM code of the unit in which the figure is published: SI, but minutes for times */
+    /** @return UCUM code of the unit in which the figure is published: SI, but minutes for times; of money its currency */
     public String ucum() {
+        if (!currency.isEmpty())
+            return currency;
         return dimension.equals(Dimension.TIME) ? "min" : dimension.ucum();
     }
 

@@ -68,7 +68,7 @@ class JsonReportTest {
 
     @Test void theKeysStandInTheOrderOfTheContract() {
         assertThat(parsed().keySet()).containsExactly("plug", "revision", "assumed", "findings", "cautions", "quantities", "plates", "pours",
-                "pots", "pieces", "tasks", "orders");
+                "pots", "pieces", "tasks", "orders", "edges");
         assertThat(parsed().getAsJsonArray("quantities").get(0).getAsJsonObject().keySet())
                 .containsExactly("id", "stage", "label", "value", "unit", "low", "high", "derivation");
     }
@@ -94,6 +94,25 @@ class JsonReportTest {
         assertThat(quantity("skin.gel").get("unit").getAsString()).isEqualTo("min");
         assertThat(quantity("skin.gel").get("value").getAsDouble()).isEqualTo(25);
         assertThat(quantity("station.S1.bevel.max").get("unit").getAsString()).isEqualTo("rad");
+    }
+
+    @Test void anAmountOfMoneyNamesItsCurrency() {
+        assertThat(quantity("plan.cost").get("unit").getAsString()).isEqualTo("EUR");
+    }
+
+    @Test void aTaskTellsWhatItWaitsForAndWhen() { // working time in minutes
+        JsonObject task = parsed().getAsJsonArray("tasks").get(1).getAsJsonObject();
+        assertThat(task.getAsJsonArray("after").get(0).getAsString()).isEqualTo("fill.pour.S1-S2.1");
+        assertThat(task.get("start").getAsDouble()).isEqualTo(35);
+        assertThat(task.get("endDate").getAsString()).isEqualTo("2027-03-02");
+        assertThat(task.get("critical").getAsBoolean()).isTrue();
+    }
+
+    @Test void anOrderWithoutAPriceInTheJobsCurrencyHasNoCost() {
+        JsonObject order = parsed().getAsJsonArray("orders").get(1).getAsJsonObject();
+        assertThat(order.has("cost")).isFalse();
+        assertThat(order.get("currency").getAsString()).isEqualTo("USD");
+        assertThat(order.get("packs").getAsInt()).isEqualTo(1);
     }
 
     @Test void aDerivationEndsInALibraryEntryWithItsLine() {

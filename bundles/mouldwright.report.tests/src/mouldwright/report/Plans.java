@@ -10,18 +10,22 @@ import static mouldwright.units.Dimension.TIME;
 import static mouldwright.units.Dimension.VOLUME;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.Hazard;
 import mouldwright.plan.Measurements;
+import mouldwright.plan.OrderEntry;
 import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
+import mouldwright.plan.TaskEntry;
 import mouldwright.plan.draw.Draws;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Measurement;
@@ -54,6 +58,7 @@ final class Plans {
         frame(ledger);
         fill(ledger);
         skin(ledger);
+        rest(ledger);
         return plan("Hatch", ledger.close(), List.of(
                 Assumption.of(Defaults.shopTemperature()), Assumption.of(Defaults.rim()),
                 Assumption.of(new Given("extra resin on foam", Dimension.AREAL_MASS, 0.2, 0.35, 0.5,
@@ -72,15 +77,35 @@ final class Plans {
 
     static BuildPlan plan(String name, Reckoning reckoning, List<Assumption> assumed) {
         List<Quantity> quantities = reckoning.quantities().stream().map(node -> new Quantity(node.id(), node.stage(), node.label(),
-                node.dimension(), reckoning.low(node), reckoning.likely(node), reckoning.high(node))).toList();
+                node.dimension(), reckoning.low(node), reckoning.likely(node), reckoning.high(node), node.currency())).toList();
         List<PlateEntry> plates = List.of(plate("S1", "aft", 0.58, 0.310, 0.0012), plate("S2", "forward", 0.6342, 0.288, 0));
         List<PourEntry> pours = List.of(new PourEntry("S1-S2", 1, 0.0425, 0.00151, 1.7, 0.82, 0.88, 2),
                 new PourEntry("S1-S2", 2, 0.0425, 0.00151, 1.7, 0.82, 0.88, 2));
-        List<PotEntry> pots = List.of(new PotEntry(1, "Csm450", 1.913, 3, new PotEntry.Pot(0.4, 0.0056, 4.83e-6), new PotEntry.Pot(0.7565, 0.0106, 9.13e-6), 0.8, 1500, 1050),
-                new PotEntry(2, "Csm450", 1.3, 2, new PotEntry.Pot(0.8, 0.0112, 9.66e-6), new PotEntry.Pot(0.5, 0.007, 6.03e-6), 0.8, 1500, 1050));
+        List<PotEntry> pots = List.of(new PotEntry("skin", 1, "Csm450", 1.913, 3, new PotEntry.Pot(0.4, 0.0056, 4.83e-6), new PotEntry.Pot(0.7565, 0.0106, 9.13e-6), 0.8, 1500, 1050),
+                new PotEntry("skin", 2, "Csm450", 1.3, 2, new PotEntry.Pot(0.8, 0.0112, 9.66e-6), new PotEntry.Pot(0.5, 0.007, 6.03e-6), 0.8, 1500, 1050));
         List<PieceEntry> pieces = List.of(new PieceEntry(1, 1, "Csm450", "bay S1 to S2", 1.25, 0.55, 1, 1, 0, 0),
                 new PieceEntry(2, 1, "Csm450", "bay S1 to S2", 0.31, 0.55, 1, 2, 0.55, 0), new PieceEntry(3, 2, "Csm450", "end at S2", 0.634, 0.338, 1, 2, 0.55, 0.31));
-        return new BuildPlan(spec(name), assumed, quantities, plates, pours, pots, pieces, List.of(), new Measurements(), reckoning);
+        return new BuildPlan(spec(name), assumed, quantities, plates, pours, pots, pieces, tasks(), orders(), List.of(), new Measurements(), reckoning);
+    }
+
+    private static List<TaskEntry> tasks() {
+        LocalDate monday = LocalDate.of(2027, 3, 1);
+        return List.of(
+                new TaskEntry("fill.pour.S1-S2.1", "fill", "Pour bay S1 to S2, lift 1", 600, 2, 0, 300, 1800, List.of(), true, 1, 1,
+                        Optional.of(new TaskEntry.Dates(monday, monday, monday)), List.of(Hazard.ISOCYANATE, Hazard.EXOTHERM)),
+                new TaskEntry("skin.lay.1", "skin", "Lay 2 plies of Csm450 over the whole moulded face of it", 30_000, 1, 2100, 32_100, 43_200,
+                        List.of("fill.pour.S1-S2.1"), true, 1, 2, Optional.of(new TaskEntry.Dates(monday, monday.plusDays(1), monday.plusDays(2))),
+                        List.of(Hazard.STYRENE)),
+                new TaskEntry("odd", "skin", "Make a crate", 3600, 1, 2100, 5700, 0, List.of(), false, 1, 1, Optional.empty(), List.of()));
+    }
+
+    private static List<OrderEntry> orders() {
+        return List.of(
+                new OrderEntry("Csm450", Optional.of("Chopped strand mat"), MASS, 2.1, 2.0, 2.2, List.of("skin"), Optional.of(
+                        new OrderEntry.Packing(28, 1, 1, 1, 25.9, 118, OptionalDouble.of(118), "EUR"))),
+                new OrderEntry("Mekp", Optional.empty(), MASS, 0.109, 0.065, 0.181, List.of("skin"), Optional.of(
+                        new OrderEntry.Packing(5, 1, 1, 1, 4.891, 60, OptionalDouble.empty(), "USD"))),
+                new OrderEntry("release film", Optional.empty(), AREA, 4, 4, 4, List.of("fill"), Optional.empty()));
     }
 
     private static Spec spec(String name) {
@@ -142,6 +167,20 @@ final class Plans {
         Node resin = ledger.given(new Given("resin", MASS, 2.9, 3.213, 3.6, line(12, "    skin Two { }")));
         ledger.quantity("skin.resin.mass", "Skin, resin", MASS).same(resin).source("as stated");
         ledger.quantity("skin.thickness", "Skin, cured thickness", LENGTH).measured(new Measurement(0.00176, 0, "rule of mixtures"));
+    }
+
+    private static void rest(Ledger ledger) {
+        ledger.turnTo("plan");
+        ledger.quantity("plan.labour", "Labour", TIME).same(ledger.given(new Given("labour", TIME, 90_000, 180_000, 270_000, line(4, "crew 1")))).source("test");
+        ledger.quantity("plan.elapsed", "From the first morning until all is done and cured", TIME).measured(new Measurement(4.5 * 86_400, 0, "timetable"));
+        ledger.turnTo("orders");
+        ledger.quantity("order.Csm450.need", "Csm450, needed", MASS).measured(new Measurement(2.1, 0, "sum"));
+        ledger.turnTo("cost");
+        ledger.money("plan.cost", "Cost", "EUR").same(ledger.given(new Given("cost", RATIO, 1200.5, 1599.163, 2000, line(4, "crew 1")))).source("test");
+        ledger.turnTo("air");
+        ledger.quantity("air.session.skin.lay.1.styrene", "Styrene, Lay 2 plies of Csm450", MASS).measured(new Measurement(0.294, 0, "table 3"));
+        ledger.quantity("air.session.skin.lay.1.rate", "Styrene, rate of Lay 2 plies of Csm450", Dimension.MASS_RATE).measured(new Measurement(1.3e-4, 0, "table 3"));
+        ledger.quantity("air.flow", "Air to thin it out", Dimension.VOLUME_RATE).measured(new Measurement(4.5, 0, "dilution"));
     }
 
     /** A figure that rests on another one twice. */

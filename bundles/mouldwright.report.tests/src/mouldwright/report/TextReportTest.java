@@ -40,6 +40,14 @@ class TextReportTest {
         assertThat(print(UnitSystem.METRIC, Plans.estimate().only("frame"))).contains("lifting");
     }
 
+    @Test void labourIsToldInHoursSinceADayOfWorkIsNotTwentyFour() { // 180 000 s
+        assertThat(print(UnitSystem.METRIC, Plans.estimate().only("plan"))).containsPattern("Labour +50\\.0 +h");
+    }
+
+    @Test void theAirIsToldWithItsLimitItsMixingAndItsTemperature() {
+        assertThat(print(UnitSystem.METRIC, Plans.estimate().only("air"))).contains("20 ppm", "mixing factor of 3", "20 degC", "licensed person");
+    }
+
     @Test void aShapeAloneNeedsNoCaution() {
         assertThat(print(UnitSystem.METRIC, Plans.estimate().only("shape"))).doesNotContain("!");
     }

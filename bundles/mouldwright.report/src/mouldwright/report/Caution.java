@@ -19,6 +19,10 @@ public enum Caution {
     PEROXIDE("Catalyst is an organic peroxide: it blinds and burns; keep it cool and off accelerator."),
     /** Carving and sanding. */
     DUST("Dust of foam, filler, wood and laminate harms lungs and can explode: extract it, wear a mask."),
+    /** Wax and release film. */
+    SOLVENT("Wax and release film give off solvent that burns: give air, keep sparks away, wear gloves."),
+    /** Air to thin out vapour. */
+    VENTILATION("Thinning out a room is no stand-in for exhaust at the work: local codes and a licensed person decide."),
     /** Weights. */
     LIFTING("Weigh before lifting; turn and lift heavy pieces with enough people or gear made for it.");
 
@@ -42,7 +46,13 @@ public enum Caution {
             case "frame" -> List.of(DUST, LIFTING);
             case "fill" -> List.of(ISOCYANATE, EXOTHERM, DUST);
             case "skin" -> List.of(STYRENE, PEROXIDE, EXOTHERM, DUST);
-            case "shape" -> List.of();
+            case "finish" -> List.of(STYRENE, PEROXIDE, DUST);
+            case "release" -> List.of(SOLVENT);
+            case "mould" -> List.of(STYRENE, PEROXIDE, EXOTHERM, DUST, LIFTING);
+            case "shape", "orders", "cost" -> List.of();
+            case "plan" -> List.of(ISOCYANATE, EXOTHERM, STYRENE, PEROXIDE, DUST, LIFTING);
+            case "mass" -> List.of(LIFTING);
+            case "air" -> List.of(STYRENE, VENTILATION);
             default -> List.of(values());
         };
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import mouldwright.units.Dimension;
 import mouldwright.units.Display;
 import mouldwright.units.Unit;
+import mouldwright.units.Units;
 
 /**
  * Figures as an estimate prints them, all of a row or a column in one unit and with one count of decimals, so that they can be compared by
@@ -19,6 +20,7 @@ final class Figure {
     private final Optional<Unit> unit;
     private final Dimension dimension;
     private final int decimals;
+    private final String currency;
 
     /**
      * Prints figures of a size.
@@ -28,9 +30,40 @@ final class Figure {
      */
     Figure(Display display, double largest, Dimension dimension) {
         boolean count = dimension.equals(Dimension.RATIO);
+        this.currency = "";
         this.dimension = dimension;
         this.unit = count ? Optional.empty() : display.unitFor(largest == 0 ? 1 : largest, dimension);
         this.decimals = count ? 0 : decimals(unit.map(u -> Math.abs(u.fromSi(largest))).orElse(Math.abs(largest)));
+    }
+
+    private Figure(Optional<Unit> unit, Dimension dimension, int decimals, String currency) {
+        this.currency = currency;
+        this.unit = unit;
+        this.dimension = dimension;
+        this.decimals = decimals;
+    }
+
+    /** Prints figures of a size in the unit that suits another one beside them.
+     *  @param largest of the figures, SI
+     *  @param beside  the other one, SI */
+    static Figure beside(Display display, double largest, double beside, Dimension dimension) {
+        if (dimension.equals(Dimension.RATIO) || largest == 0 || beside == 0) {
+            return new Figure(display, largest, dimension);
+        }
+        Optional<Unit> unit = display.unitFor(Math.max(largest, beside), dimension);
+        return new Figure(unit, dimension, decimals(unit.map(u -> Math.abs(u.fromSi(largest))).orElse(Math.abs(largest))), "");
+    }
+
+    /** Figures of labour: in hours, since a day of work is not a day of the calendar.
+     *  @param largest s */
+    static Figure hours(double largest) {
+        Unit hour = Units.find("h").orElseThrow();
+        return new Figure(Optional.of(hour), Dimension.TIME, decimals(hour.fromSi(largest)), "");
+    }
+
+    /** Amounts of money, to the hundredth part. */
+    static Figure money(String currency) {
+        return new Figure(Optional.empty(), Dimension.RATIO, 2, currency);
     }
 
     private static int decimals(double size) {
@@ -41,10 +74,10 @@ final class Figure {
         return Math.clamp(FIGURES - whole, 0, DECIMALS_AT_MOST);
     }
 
-    /** The unit's spelling; empty for a count. */
+    /** The unit's spelling, or the currency; empty for a count. */
     String unit() {
         if (dimension.equals(Dimension.RATIO)) {
-            return "";
+            return currency;
         }
         return unit.map(Unit::symbol).orElse(dimension.ucum());
     }

@@ -68,6 +68,11 @@ final class JsonFile {
         return number(value);
     }
 
+    JsonFile member(String key, boolean value) throws IOException {
+        writer.name(key).value(value);
+        return this;
+    }
+
     JsonFile number(double value) throws IOException {
         writer.jsonValue(Numbers.text(value));
         return this;
@@ -81,6 +86,12 @@ final class JsonFile {
     /** A pair of numbers, on one line. */
     JsonFile pair(double first, double second) throws IOException {
         writer.jsonValue("[" + Numbers.text(first) + ", " + Numbers.text(second) + "]");
+        return this;
+    }
+
+    /** Three numbers, on one line. */
+    JsonFile triple(double first, double second, double third) throws IOException {
+        writer.jsonValue("[" + Numbers.text(first) + ", " + Numbers.text(second) + ", " + Numbers.text(third) + "]");
         return this;
     }
 

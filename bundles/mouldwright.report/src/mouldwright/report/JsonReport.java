@@ -2,6 +2,7 @@ package mouldwright.report;
 
 import java.io.IOException;
 import java.util.List;
+import mouldwright.geometry.draft.PartEdge;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
@@ -9,6 +10,7 @@ import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.draw.Draws;
+import mouldwright.plan.stage.MouldMeasures;
 
 /**
  * An estimate as one JSON object, after the schema shipped beside it ({@code schema/estimate.schema.json}). Lengths in metres, areas in m2,
@@ -47,8 +49,9 @@ public final class JsonReport {
                 .array("pours", estimate.pours(), JsonReport::pour)
                 .array("pots", estimate.pots(), JsonReport::pots)
                 .array("pieces", estimate.pieces(), JsonReport::piece)
-                .array("tasks", List.<String>of(), JsonFile::text)
-                .array("orders", List.<String>of(), JsonFile::text);
+                .array("tasks", estimate.tasks(), ProgrammeJson::task)
+                .array("orders", estimate.orders(), ProgrammeJson::order)
+                .array("edges", edges(estimate), JsonReport::edge);
     }
 
     private static List<String> cautions(Estimate estimate) {
@@ -101,8 +104,23 @@ public final class JsonReport {
                 .member("pots", pour.pots()));
     }
 
+    /** An edge of a part of the mould, with the part it belongs to. */
+    private record Edge(String part, PartEdge edge) { }
+
+    private static List<Edge> edges(Estimate estimate) {
+        return estimate.plan().measurements().find(MouldMeasures.class).filter(mould -> estimate.stages().contains("mould")).stream().flatMap(mould -> mould.pieces().stream())
+                .flatMap(piece -> piece.edges().stream().map(edge -> new Edge(piece.part().name().orElse(""), edge))).toList();
+    }
+
+    private static void edge(JsonFile json, Edge edge) throws IOException {
+        boolean parting = edge.edge().kind() == PartEdge.Kind.PARTING;
+        json.object(o -> o.member("part", edge.part()).member("kind", parting ? "parting" : "open")
+                .member("side", edge.edge().port() ? "port" : "starboard").member("length", edge.edge().line().length())
+                .array("line", edge.edge().line().points(), (triples, point) -> triples.triple(point.x(), point.y(), point.z())));
+    }
+
     private static void pots(JsonFile json, PotEntry entry) throws IOException {
-        json.object(o -> o.member("ply", entry.ply()).member("mat", entry.mat()).member("resin", entry.resin())
+        json.object(o -> o.member("laminate", entry.laminate()).member("ply", entry.ply()).member("mat", entry.mat()).member("resin", entry.resin())
                 .member("pots", entry.pots()).member("first", entry.first().resin())
                 .member("firstCatalyst", entry.first().catalyst()).member("firstCatalystVolume", entry.first().catalystVolume())
                 .member("further", entry.further().resin()).member("furtherCatalyst", entry.further().catalyst())

@@ -6,17 +6,24 @@ import mouldwright.plan.PotEntry;
 import mouldwright.units.Dimension;
 import mouldwright.units.Display;
 
-/** The pots of resin each ply of the skin is wetted from. The first pot of a job is a small one, until the cure is known. */
+/** The pots of resin each ply of a laminate is wetted from. The first pot of a job is a small one, until the cure is known. */
 final class PotTable implements TextReport.StageTable {
+
+    private final String laminate;
+
+    /** @param laminate whose pots: the stage it belongs to */
+    PotTable(String laminate) {
+        this.laminate = laminate;
+    }
 
     @Override
     public String stage() {
-        return "skin";
+        return laminate;
     }
 
     @Override
     public void print(Estimate estimate, Display display, StringBuilder out) {
-        List<PotEntry> pots = estimate.pots();
+        List<PotEntry> pots = estimate.pots().stream().filter(entry -> entry.laminate().equals(laminate)).toList();
         Figure pot = figure(display, pots, entry -> Math.max(entry.first().resin(), entry.further().resin()), Dimension.MASS);
         Figure catalyst = figure(display, pots, entry -> Math.max(entry.first().catalyst(), entry.further().catalyst()), Dimension.MASS);
         Figure measure = figure(display, pots, entry -> Math.max(entry.first().catalystVolume(), entry.further().catalystVolume()), Dimension.VOLUME);

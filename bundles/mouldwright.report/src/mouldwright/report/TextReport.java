@@ -30,8 +30,13 @@ public final class TextReport {
             new PlateTable(),
             new GridTable("fill", "bay.", "bay"),
             new PourTable(),
-            new PotTable(),
-            new PieceTable());
+            new PotTable("skin"),
+            new PieceTable(),
+            new GridTable("mould", "mould.piece.", "half"),
+            new PotTable("mould"),
+            new TaskTable(),
+            new OrderTable(),
+            new AirTable());
 
     private final UnitSystem system;
     private final Display display;
@@ -83,11 +88,13 @@ public final class TextReport {
         figures.words("id");
         listed.forEach(quantity -> figures.row(row(estimate, quantity, ranged)));
         figures.print("  ", out);
+        boolean first = listed.isEmpty();
         for (StageTable table : TABLES) {
             if (table.stage().equals(stage)) {
                 StringBuilder lines = new StringBuilder();
                 table.print(estimate, display, lines);
-                out.append(lines.isEmpty() ? "" : "\n").append(lines);
+                out.append(lines.isEmpty() || first ? "" : "\n").append(lines);
+                first &= lines.isEmpty();
             }
         }
         cautions(Caution.of(stage), out);
@@ -95,7 +102,13 @@ public final class TextReport {
 
     /** Figures of one station, bay or ply stand in the tables. */
     private static boolean inTable(String id) {
-        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("skin.laying.");
+        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("skin.laying.")
+                || id.startsWith("mould.laying.") || id.startsWith("mould.piece.") || id.startsWith("order.")
+                || id.startsWith(AirTable.PREFIX);
+    }
+
+    private static boolean isLabour(String id) {
+        return id.startsWith("plan.labour") || id.endsWith(".hours");
     }
 
     private static boolean ranged(Quantity quantity) {
@@ -103,7 +116,9 @@ public final class TextReport {
     }
 
     private List<String> row(Estimate estimate, Quantity quantity, boolean withRange) {
-        Figure figure = new Figure(display, quantity.value() == 0 ? quantity.high() : quantity.value(), quantity.dimension());
+        double size = quantity.value() == 0 ? quantity.high() : quantity.value();
+        Figure figure = isLabour(quantity.id()) ? Figure.hours(size) : quantity.currency().isEmpty() ? new Figure(display, size, quantity.dimension())
+                : Figure.money(quantity.currency());
         List<String> row = new ArrayList<>(List.of(quantity.label(), figure.of(quantity.value()), figure.unit()));
         if (withRange && estimate.draws().isPresent()) {
             Optional<Spread> spread = estimate.draws().get().spread(quantity.id()).filter(any -> ranged(quantity));

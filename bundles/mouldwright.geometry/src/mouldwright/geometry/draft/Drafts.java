@@ -44,15 +44,13 @@ public final class Drafts {
     }
 
     private void slice(Slice slice, double high, double low) {
-        if (order.starboard())
-            side(slice, false, high, low);
-        if (order.port())
-            side(slice, true, high, low);
+        side(slice, false, high, low);
+        side(slice, true, high, low);
     }
 
     private void side(Slice slice, boolean port, double high, double low) {
         boolean image = port && loft.kind() == SectionKind.HALF;
-        ShareSet moulded = slice.shares(order.region().band(), port)
+        ShareSet moulded = order.shares(slice, port)
                 .intersection(slice.bareShares(order.bare(), port).complement());
         List<DraftStretch> parts = new ArrayList<>();
         for (GirthRange range : slice.ranges(moulded, port))

@@ -43,11 +43,16 @@ public record LongLine(List<SurfacePoint> points, double length) {
                 points.add(slice.point(at.stretch(), at.u()));
             }
         }
+        return Optional.of(through(points));
+    }
+
+    /** The line through some points, by its chords. */
+    static LongLine through(List<SurfacePoint> points) {
         double length = 0;
         for (int i = 0; i + 1 < points.size(); i++) {
             SurfacePoint p = points.get(i), q = points.get(i + 1);
             length += Math.hypot(Math.hypot(q.x() - p.x(), q.y() - p.y()), q.z() - p.z());
         }
-        return Optional.of(new LongLine(points, length));
+        return new LongLine(points, length);
     }
 }

@@ -14,4 +14,8 @@ public record Pull(double x, double y, double z) {
     public static final Pull STARBOARD = new Pull(0, 1, 0);
     /** To port. */
     public static final Pull PORT = new Pull(0, -1, 0);
+    /** Forward. */
+    public static final Pull FORWARD = new Pull(-1, 0, 0);
+    /** Aft. */
+    public static final Pull AFT = new Pull(1, 0, 0);
 }

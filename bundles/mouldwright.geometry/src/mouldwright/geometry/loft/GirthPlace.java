@@ -10,6 +10,10 @@ public sealed interface GirthPlace {
      *  @param share 0 at bottom centre to 1 at top centre */
     record AtShare(double share) implements GirthPlace { }
 
+    /** Where the section is broadest at that x: there the normal stands level, and a mould that is pulled up or down is parted. Of
+     *  an upright wall its lower end, so that the whole wall lies above it. */
+    record Broadest() implements GirthPlace { }
+
     /** Bottom centre. */
     GirthPlace BOTTOM = new AtShare(0);
     /** Top centre. */

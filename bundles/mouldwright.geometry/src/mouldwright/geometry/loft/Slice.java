@@ -72,6 +72,7 @@ public final class Slice {
         return switch (place) {
             case GirthPlace.AtShare at -> Optional.of(Math.clamp(at.share(), 0.0, 1.0));
             case GirthPlace.OnLine on -> measured().line(on.name(), port);
+            case GirthPlace.Broadest broadest -> Optional.of(new SliceExtremes(this).broadest(port));
         };
     }
 
@@ -80,6 +81,21 @@ public final class Slice {
         Optional<Double> from = share(band.from(), port), to = share(band.to(), port);
         return from.isPresent() && to.isPresent() ? ShareSet.between(from.get(), to.get()) : ShareSet.NOTHING;
     }
+
+    /** The shares of one side that lie to starboard of the lowest and highest place: on a full body that is not alike on both sides
+     *  these places lie off bottom and top centre, which are half the girth apart. */
+    public ShareSet starboardShares(boolean port) {
+        SurfacePlace low = lowest(), high = highest();
+        if (!port)
+            return ShareSet.between(low.port() ? 0 : low.share(), high.port() ? 1 : high.share());
+        return ShareSet.between(0, low.port() ? low.share() : 0).union(ShareSet.between(high.port() ? high.share() : 1, 1));
+    }
+
+    /** The lowest place, of several the nearest to bottom centre. */
+    public SurfacePlace lowest() { return new SliceExtremes(this).lowest(); }
+
+    /** The highest place, of several the nearest to top centre. */
+    public SurfacePlace highest() { return new SliceExtremes(this).highest(); }
 
     /** The shares of bare bands on one side; bare stretches are not among them. */
     public ShareSet bareShares(Bare bare, boolean port) {

@@ -166,7 +166,7 @@ final class Candidates {
 		insert(at, RULE_ID, 1.95);
 		for (List<String> pair : PAIRS)
 			found.add(new Repair(t -> t.inserted(at, words.type(pair.get(1)), pair.get(1)).inserted(at, words.type(pair.get(0)), pair.get(0)), 3,
-					"`" + String.join(" ", pair) + "` is missing " + before(at), Math.max(0, at - 1), Math.max(0, at - 1), ""));
+					together(at, pair), Math.max(0, at - 1), Math.max(0, at - 1), ""));
 		insert(at, RULE_STRING, 3.2);
 		insert(at, words.type("{"), 2.8);
 		insert(at, words.type("}"), 2.8);
@@ -194,6 +194,16 @@ final class Candidates {
 		String message = missing(v, type);
 		int mark = spelling.equals("}") ? Math.min(v, tokens.size() - 1) : Math.max(0, v - 1);
 		found.add(new Repair(t -> t.inserted(v, type, text), cost, message, mark, mark, ""));
+	}
+
+	/** What to say of tokens left out before {@code v}: words that belong together are named together, as in `at most`. */
+	String missing(int v, List<Integer> types) {
+		List<String> spelt = types.stream().map(words::spelling).toList();
+		return PAIRS.contains(spelt) ? together(v, spelt) : missing(v, types.getFirst());
+	}
+
+	private String together(int v, List<String> spelt) {
+		return "`" + String.join(" ", spelt) + "` is missing " + before(v);
 	}
 
 	/** What to say of a token left out before {@code v}. */

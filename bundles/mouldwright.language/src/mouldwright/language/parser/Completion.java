@@ -59,7 +59,7 @@ final class Completion {
 	private Repair repair(List<Integer> put) {
 		List<Integer> types = List.copyOf(put);
 		int mark = Math.max(0, at - 1);
-		return new Repair(t -> with(t, types), types.size() > 1 ? 2.4 : 2.6, new Candidates(tokens, words, at, 0).missing(at, types.get(0)), mark, mark, "");
+		return new Repair(t -> with(t, types), types.size() > 1 ? 2.4 : 2.6, new Candidates(tokens, words, at, 0).missing(at, types), mark, mark, "");
 	}
 
 	private Tokens with(Tokens run, List<Integer> types) {

@@ -14,7 +14,7 @@ record Window(Tokens tokens, boolean truncated) {
 	private static final int AFTER = 200;
 	private static final int NEAR = 150;
 	private static final Set<String> DECLARATIONS = Set.of("use", "library", "plug", "survey", "schedule", "hardener", "resin", "mat", "foam",
-			"filler", "coating", "sheet", "rates");
+			"filler", "coating", "sheet", "consumable", "rates");
 
 	static Window around(Tokens all, int mistake, Words words) {
 		int open = words.type("{");

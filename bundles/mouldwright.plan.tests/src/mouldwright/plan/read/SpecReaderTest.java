@@ -42,6 +42,58 @@ class SpecReaderTest {
         assertThat(spec(plug).body().stations().getLast().x()).isCloseTo(0.606, within(1e-12));
     }
 
+    @Test void aWeekRunsFromItsFirstToItsLastWorkingDay() {
+        Plug plug = Models.box();
+        plug.setWork(F.createWeek());
+        plug.getWork().setFrom(mouldwright.model.Weekday.TUESDAY);
+        plug.getWork().setTo(mouldwright.model.Weekday.SATURDAY);
+        assertThat(spec(plug).shop().week().from()).isEqualTo(java.time.DayOfWeek.TUESDAY);
+        assertThat(spec(plug).shop().week().to()).isEqualTo(java.time.DayOfWeek.SATURDAY);
+    }
+
+    @Test void theAirIsThinnedOutToTwentyPartsInAMillionUnlessTheSpecSaysOtherwise() { // ACGIH, 1996
+        assertThat(spec(Models.box()).shop().air().limit().likely()).isEqualTo(20e-6);
+        Plug plug = Models.box();
+        plug.setAir(F.createAir());
+        plug.getAir().setLimit(measure("50", "ppm"));
+        plug.getAir().setTemperature(measure("70", "degF"));
+        assertThat(spec(plug).shop().air().limit().likely()).isCloseTo(50e-6, within(1e-15));
+        assertThat(spec(plug).shop().air().temperature().likely()).isCloseTo(21.1, within(0.02));
+        assertThat(spec(plug).shop().air().mixing().assumed()).isTrue();
+    }
+
+    @Test void consumablesComeInPacksOfPieces() {
+        Document library = Models.library("stock.consumables");
+        var rollers = F.createConsumable();
+        rollers.setName("Rollers");
+        rollers.setArea(measure("5", "m2"));
+        rollers.setPieces("10");
+        rollers.setPrice("12.00");
+        library.getDeclarations().add(rollers);
+        Plug plug = Models.box();
+        plug.getConsumables().add(rollers);
+        assertThat(spec(plug).shop().consumables()).singleElement().satisfies(read -> {
+            assertThat(read.area()).hasValueSatisfying(area -> assertThat(area.likely()).isEqualTo(5));
+            assertThat(read.stock().pack()).hasValueSatisfying(pack -> {
+                assertThat(pack.size().likely()).isEqualTo(10);
+                assertThat(pack.price()).isEqualTo(12);
+                assertThat(pack.currency()).isEqualTo("EUR");
+            });
+        });
+    }
+
+    @Test void aShopMayStateTheLabourOfABulkheadAndOfAPot() {
+        Plug plug = Models.box();
+        var rates = F.createRates();
+        rates.setName("Shop");
+        rates.setPlate(range(measure("90", "min")));
+        rates.setPot(range(measure("5", "min")));
+        Models.library("stock.rates").getDeclarations().add(rates);
+        plug.setRates(rates);
+        assertThat(spec(plug).shop().rates().orElseThrow().plate()).hasValueSatisfying(plate -> assertThat(plate.likely()).isEqualTo(5400));
+        assertThat(spec(plug).shop().rates().orElseThrow().pot()).hasValueSatisfying(pot -> assertThat(pot.likely()).isEqualTo(300));
+    }
+
     @Test void feetAndInchesAreASum() { // (3 ft + 4 in) = 1016 mm
         Plug plug = Models.box();
         Models.station(plug, "C", bracket(binary(measure("3", "ft"), Operator.PLUS, measure("4", "in")))).setForm(F.createLofted());

@@ -132,6 +132,8 @@ class CutListTest {
         Draws draws = Draws.of(plan.reckoning(), 200, 3, () -> false);
         assertThat(draws.spreads().keySet()).containsExactlyElementsOf(plan.quantities().stream().map(Quantity::id).toList());
         for (var quantity : plan.quantities()) {
+            if (quantity.id().equals("plan.waiting")) // another path may become the critical one between two corners
+                continue;
             Spread spread = draws.spread(quantity.id()).orElseThrow();
             double rounding = 1e-9 * Math.abs(quantity.value());
             assertThat(List.of(quantity.low() - rounding, spread.tenth(), spread.half(), spread.ninety(), quantity.high() + rounding)).as(quantity.id()).isSorted();
@@ -146,6 +148,6 @@ class CutListTest {
 
     @Test void everyPlyOfASpecIsCut() { // as many plies as there are sets of pots
         BuildPlan plan = Plans.plan(Specs.canopy());
-        assertThat(plan.pieces().stream().map(PieceEntry::ply).distinct()).containsExactlyElementsOf(IntStream.rangeClosed(1, plan.pots().size()).boxed().toList());
+        assertThat(plan.pieces().stream().map(PieceEntry::ply).distinct()).containsExactlyElementsOf(IntStream.rangeClosed(1, (int) plan.pots().stream().filter(pot -> pot.laminate().equals("skin")).count()).boxed().toList());
     }
 }

@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.spec.Coating;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.Finish;
 import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Form;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Mat;
+import mouldwright.plan.spec.Mould;
+import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
@@ -59,6 +63,22 @@ class HostileSpecPropertiesTest {
         Skin skin = new Skin(schedule, given("lap", Dimension.LENGTH, f.get(12)), given("gel", Dimension.TIME, f.get(13)),
                 given("on foam", Dimension.AREAL_MASS, f.get(14)), List.of(), Specs.line(36, "skin"));
         sound(Plans.plan(Specs.box().shrink(f.get(15)).frame(Specs.frame(0.012)).skin(skin)));
+    }
+
+    @Property(tries = 150, shrinking = ShrinkingMode.OFF)
+    void anyMouldGivesAPlanOrFaults(@ForAll("figures") List<Double> f) {
+        Coating odd = new Coating("Odd", Optional.of(given("density", Dimension.DENSITY, f.get(0))), Optional.of(given("wet film", Dimension.LENGTH, f.get(1))),
+                Optional.of(given("dry film", Dimension.LENGTH, f.get(2))), Optional.of(given("transfer", Dimension.RATIO, f.get(3))), Optional.empty(),
+                Optional.empty(), Optional.of(given("recoat", Dimension.TIME, f.get(4))), Specs.csm450().stock());
+        Coating wax = Specs.spread("Wax", Dimension.COVERAGE_MASS, f.get(5), f.get(6));
+        Schedule schedule = new Schedule("Odd", Specs.resin(), List.of(new Schedule.Layer.Coat(odd, Specs.LIBRARY), new Schedule.Layer.Ply(Specs.csm450(), Specs.LIBRARY),
+                new Schedule.Layer.Wait(given("wait", Dimension.TIME, f.get(7)))), Specs.LIBRARY);
+        Mould mould = new Mould(schedule, given("draft", Dimension.ANGLE, f.get(8)), given("flange", Dimension.LENGTH, f.get(9)),
+                List.of(Specs.half("A", Mould.Pull.values()[Math.floorMod(Math.round(f.get(10) * 10), 6)]), Specs.half("B", Mould.Pull.values()[Math.floorMod(Math.round(f.get(11) * 10), 6)])),
+                List.of(Specs.coats(3, wax)), given("hold", Dimension.TIME, f.get(12)), Specs.line(42, "mould"));
+        Finish finish = new Finish(List.of(Specs.coats(2, odd)), List.of(80), given("sanded", Dimension.RATIO, 0.3), Specs.line(39, "finish"));
+        Rates rates = new Rates("Odd", Optional.empty(), Optional.empty(), List.of(new Rates.Sanding(80, given("rate", Dimension.AREA_RATE, f.get(13)))), Specs.LIBRARY);
+        sound(Plans.plan(Specs.box().mouldedEnds().runOut(f.get(14)).rates(rates).finish(finish).part(schedule).mould(mould)));
     }
 
     private static void sound(BuildPlan plan) {

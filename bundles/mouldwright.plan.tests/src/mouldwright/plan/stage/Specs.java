@@ -1,5 +1,6 @@
 package mouldwright.plan.stage;
 
+import static mouldwright.units.Dimension.ANGLE;
 import static mouldwright.units.Dimension.AREAL_MASS;
 import static mouldwright.units.Dimension.AREA_RATE;
 import static mouldwright.units.Dimension.DENSITY;
@@ -27,8 +28,10 @@ import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Hardener;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Material;
+import mouldwright.plan.spec.Mould;
 import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Place;
+import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Sheet;
@@ -55,7 +58,16 @@ final class Specs {
     private Optional<Carve> carve = Optional.empty();
     private Optional<Skin> skin = Optional.empty();
     private Optional<Finish> finish = Optional.empty();
+    private Optional<Mould> mould = Optional.empty();
+    private Optional<Schedule> part = Optional.empty();
+    private Optional<Rates> rates = Optional.empty();
+    private Optional<Given> runOut = Optional.empty();
     private Body.Sections sections = Body.Sections.HALF;
+    private Given day = Defaults.day();
+    private Optional<java.time.LocalDate> start = Optional.empty();
+    private Optional<Given> wage = Optional.empty();
+    private mouldwright.plan.spec.Airing air = Defaults.air(Defaults.shopTemperature());
+    private List<mouldwright.plan.spec.Consumable> consumables = List.of();
 
     static Origin line(int line, String text) {
         return new Origin.Text("test.plug", line, 5, text);
@@ -113,6 +125,33 @@ final class Specs {
         return this;
     }
 
+    Specs day(double seconds) {
+        day = given("working day", TIME, seconds);
+        return this;
+    }
+
+    Specs start(java.time.LocalDate date) {
+        start = Optional.of(date);
+        return this;
+    }
+
+    Specs wage(double perHour) {
+        wage = Optional.of(given("wage per hour", RATIO, perHour));
+        return this;
+    }
+
+    /** @param ppm of styrene */
+    Specs air(double ppm, double mixing, double temperature) {
+        air = new mouldwright.plan.spec.Airing(given("styrene limit in the air", RATIO, ppm * 1e-6), given("mixing factor of the air", RATIO, mixing),
+                given("temperature of the air", TEMPERATURE, temperature));
+        return this;
+    }
+
+    Specs consumes(mouldwright.plan.spec.Consumable... used) {
+        consumables = List.of(used);
+        return this;
+    }
+
     Specs frame(Frame stated) {
         frame = Optional.of(stated);
         return this;
@@ -138,11 +177,31 @@ final class Specs {
         return this;
     }
 
+    Specs mould(Mould stated) {
+        mould = Optional.of(stated);
+        return this;
+    }
+
+    Specs part(Schedule stated) {
+        part = Optional.of(stated);
+        return this;
+    }
+
+    Specs rates(Rates stated) {
+        rates = Optional.of(stated);
+        return this;
+    }
+
+    Specs runOut(double length) {
+        runOut = Optional.of(given("run-out", LENGTH, length));
+        return this;
+    }
+
     Spec build() {
         return new Spec("Test", Optional.empty(),
-                new Workshop(shop, persons, Optional.empty(), Defaults.day(), Optional.empty(), Optional.empty(), "EUR"),
-                new Body(sections, List.of(), bare, forward, aft, Optional.empty(), Optional.empty(), shrink, stations),
-                Optional.empty(), frame, fill, carve, skin, finish, Optional.empty(), List.of(), List.of(), line(1, "plug Test {"));
+                new Workshop(shop, persons, wage, day, start, rates, "EUR", Defaults.week(), air, consumables),
+                new Body(sections, List.of(), bare, forward, aft, runOut, Optional.empty(), shrink, stations),
+                part, frame, fill, carve, skin, finish, mould, List.of(), List.of(), line(1, "plug Test {"));
     }
 
     // sections
@@ -272,6 +331,37 @@ final class Specs {
         return new Finish(List.of(new Finish.Coats(coats, surfacer, line(39, "coats"))), List.of(80, 120), Defaults.sandedShare(), line(39, "finish"));
     }
 
+    /** What spreads by weight, as wax does, or by volume, as film does. */
+    static Coating spread(String name, Dimension dimension, double coverage, double recoat) {
+        return new Coating(name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.of(given("coverage of " + name, dimension, coverage)), Optional.empty(),
+                Optional.of(given("recoat of " + name, TIME, recoat)), Material.Stock.plain(LIBRARY));
+    }
+
+    static Coating gelCoat(double wet, double transfer) {
+        return new Coating("ToolingGel", Optional.of(given("density", DENSITY, 1200)), Optional.of(given("wet film", LENGTH, wet)),
+                Optional.empty(), Optional.of(given("transfer", RATIO, transfer)), Optional.empty(), Optional.empty(),
+                Optional.empty(), Material.Stock.plain(LIBRARY));
+    }
+
+    static Finish.Coats coats(int count, Coating coating) {
+        return new Finish.Coats(count, coating, line(41, "coats"));
+    }
+
+    static Mould mould(Schedule schedule, Mould.Part... parts) {
+        return new Mould(schedule, given("draft", ANGLE, Math.toRadians(2)), given("flange", LENGTH, 0.075), List.of(parts),
+                List.of(coats(5, spread("Wax", Dimension.COVERAGE_MASS, 80, 3600)), coats(1, spread("Film", Dimension.COVERAGE_VOLUME, 12000, 1800))),
+                Defaults.hold(), line(42, "mould"));
+    }
+
+    static Mould.Part half(String name, Mould.Pull pull) {
+        return new Mould.Part(Optional.of(name), new Mould.Reach.PullSide(), pull, line(43, "half " + name));
+    }
+
+    static Mould.Part half(String name, Mould.Reach reach, Mould.Pull pull) {
+        return new Mould.Part(Optional.of(name), reach, pull, line(43, "half " + name));
+    }
+
     /** All stages, with everything that can be stated: a body like the canopy of the language's reference. */
     static Spec canopy() {
         Specs specs = new Specs().station("S1", 0, new Form.Superellipse(0.28, 0.44, 2.4, 0.06, List.of()))
@@ -294,6 +384,8 @@ final class Specs {
                 .carve(0.0015)
                 .skin(skin(schedule(csm450()), add("S2", "S4", whole(), csm450(), 1), require("S2", "S4", whole(), 2),
                         add("S2", "S5", girth(0.2, 0.35), csm450(), 2)))
-                .finish(finish(3, 150e-6)).build();
+                .finish(finish(3, 150e-6)).part(schedule(csm450(), csm450()))
+                .mould(mould(schedule(csm450(), csm450(), csm450(), csm450(), csm450()), half("Port", Mould.Pull.PORT), half("Starboard", Mould.Pull.STARBOARD)))
+                .build();
     }
 }

@@ -38,14 +38,14 @@ public final class Ledger {
         Node known = stated.get(given);
         if (known != null)
             return known;
-        Node node = add("", given.name(), given.dimension(), new Node.Kind.Stated(given));
+        Node node = add("", given.name(), given.dimension(), new Node.Kind.Stated(given), "");
         stated.put(given, node);
         return node;
     }
 
     /** A figure measured on the geometry, not listed by itself. */
     public Node measured(String label, Dimension dimension, Measurement measurement) {
-        return add("", label, dimension, new Node.Kind.Measured(measurement));
+        return add("", label, dimension, new Node.Kind.Measured(measurement), "");
     }
 
     /** Begins a listed figure.
@@ -54,17 +54,32 @@ public final class Ledger {
     public Entry quantity(String id, String label, Dimension dimension) {
         if (id.isBlank() || byId.containsKey(id))
             throw new IllegalArgumentException("an id of its own, please: " + id);
-        return new Entry(id, label, dimension);
+        return new Entry(id, label, dimension, "");
+    }
+
+    /** Begins a listed amount of money.
+     *  @param id       stable, one of a kind
+     *  @param currency such as EUR; empty where none is stated
+     *  @throws IllegalArgumentException if the id is taken */
+    public Entry money(String id, String label, String currency) {
+        if (id.isBlank() || byId.containsKey(id))
+            throw new IllegalArgumentException("an id of its own, please: " + id);
+        return new Entry(id, label, Dimension.RATIO, currency);
     }
 
     /** Begins a figure that is not listed by itself but shows in derivations. */
     public Entry step(String label, Dimension dimension) {
-        return new Entry("", label, dimension);
+        return new Entry("", label, dimension, "");
     }
 
     /** @return a listed figure already written */
     public Optional<Node> find(String id) {
         return Optional.ofNullable(byId.get(id));
+    }
+
+    /** @return listed figures already written, in that order */
+    public List<Node> written() {
+        return nodes.stream().filter(node -> !node.id().isEmpty()).toList();
     }
 
     /** @return stated figures used so far, in the order of first use */
@@ -78,8 +93,8 @@ public final class Ledger {
         return Reckoning.of(List.copyOf(nodes));
     }
 
-    private Node add(String id, String label, Dimension dimension, Node.Kind kind) {
-        Node node = new Node(nodes.size(), id, stage, label, dimension, kind);
+    private Node add(String id, String label, Dimension dimension, Node.Kind kind, String currency) {
+        Node node = new Node(nodes.size(), id, stage, label, dimension, kind, currency);
         nodes.add(node);
         if (!id.isEmpty())
             byId.put(id, node);
@@ -98,7 +113,10 @@ public final class Ledger {
         private final String label;
         private final Dimension dimension;
 
-        private Entry(String id, String label, Dimension dimension) {
+        private final String currency;
+
+        private Entry(String id, String label, Dimension dimension, String currency) {
+            this.currency = currency;
             this.id = id;
             this.label = label;
             this.dimension = dimension;
@@ -125,7 +143,7 @@ public final class Ledger {
 
         /** Lists a measure of the geometry as it is. */
         public Node measured(Measurement measurement) {
-            return add(id, label, dimension, new Node.Kind.Measured(measurement));
+            return add(id, label, dimension, new Node.Kind.Measured(measurement), currency);
         }
     }
 
@@ -154,7 +172,7 @@ public final class Ledger {
         /** Names the formula's source and writes the figure down. */
         public Node source(String source) {
             return add(entry.id, entry.label, entry.dimension,
-                    new Node.Kind.Reckoned(words, inputs, formula, up, source));
+                    new Node.Kind.Reckoned(words, inputs, formula, up, source), entry.currency);
         }
     }
 }

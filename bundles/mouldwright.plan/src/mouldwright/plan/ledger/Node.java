@@ -27,8 +27,10 @@ public final class Node {
     private final String label;
     private final Dimension dimension;
     private final Kind kind;
+    private final String currency;
 
-    Node(int index, String id, String stage, String label, Dimension dimension, Kind kind) {
+    Node(int index, String id, String stage, String label, Dimension dimension, Kind kind, String currency) {
+        this.currency = currency;
         this.index = index;
         this.id = id;
         this.stage = stage;
@@ -63,6 +65,11 @@ public final class Node {
     /** @return its dimension */
     public Dimension dimension() {
         return dimension;
+    }
+
+    /** @return the currency of an amount of money, such as EUR; empty for any other figure */
+    public String currency() {
+        return currency;
     }
 
     @Override public String toString() {

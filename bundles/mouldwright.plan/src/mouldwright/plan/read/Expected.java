@@ -38,6 +38,7 @@ public record Expected(List<Dimension> dimensions, boolean share, double least, 
     private static Optional<Dimension> dimension(String name) {
         return Optional.ofNullable(switch (name) {
             case "LENGTH" -> Dimension.LENGTH;
+            case "AREA" -> Dimension.AREA;
             case "MASS" -> Dimension.MASS;
             case "VOLUME" -> Dimension.VOLUME;
             case "TIME" -> Dimension.TIME;

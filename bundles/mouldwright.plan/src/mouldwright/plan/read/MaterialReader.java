@@ -1,5 +1,6 @@
 package mouldwright.plan.read;
 
+import static mouldwright.units.Dimension.AREA;
 import static mouldwright.units.Dimension.AREAL_MASS;
 import static mouldwright.units.Dimension.AREA_RATE;
 import static mouldwright.units.Dimension.COVERAGE_MASS;
@@ -25,6 +26,7 @@ import mouldwright.model.PlugPackage;
 import mouldwright.model.Proportion;
 import mouldwright.model.Range;
 import mouldwright.plan.spec.Coating;
+import mouldwright.plan.spec.Consumable;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Filler;
 import mouldwright.plan.spec.Foam;
@@ -164,7 +166,25 @@ final class MaterialReader {
 
     Rates rates(mouldwright.model.Rates m) {
         return once(m, r -> new Rates(m.getName(), figures.given("carve", AREA_RATE, m.getCarve()),
-                figures.given("fair", AREA_RATE, m.getFair()), sanding(m), figures.origin(m)));
+                figures.given("fair", AREA_RATE, m.getFair()), sanding(m),
+                figures.given("labour of a bulkhead", TIME, m.getPlate()), figures.given("labour of a pot", TIME, m.getPot()), figures.origin(m)));
+    }
+
+    Consumable consumable(mouldwright.model.Consumable m) {
+        return once(m, c -> new Consumable(m.getName(), figures.given("area for one of " + m.getName(), AREA, m.getArea()),
+                figures.given("labour for one of " + m.getName(), TIME, m.getLabour()),
+                figures.given("pours for one of " + m.getName(), RATIO, m.getPours()),
+                figures.given("pots for one of " + m.getName(), RATIO, m.getPots()), consumableStock(m)));
+    }
+
+    /** Consumables are sold by the piece, singly or in packs. */
+    private Material.Stock consumableStock(mouldwright.model.Consumable m) {
+        Material.Stock stock = stock(m);
+        var pieces = figures.whole(m.getPieces(), m, PlugPackage.Literals.CONSUMABLE__PIECES);
+        Optional<Material.Pack> pack = figures.number(m.getPrice(), m, PlugPackage.Literals.CONSUMABLE__PRICE).map(price -> new Material.Pack(
+                Given.of("pack of " + m.getName(), RATIO, pieces.orElse(1), figures.origin(m, PlugPackage.Literals.CONSUMABLE__PRICE)),
+                price, currency(m)));
+        return new Material.Stock(stock.title(), pack, stock.source(), stock.review(), stock.origin());
     }
 
     private List<Rates.Sanding> sanding(mouldwright.model.Rates m) {

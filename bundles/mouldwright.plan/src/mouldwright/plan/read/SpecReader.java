@@ -4,18 +4,22 @@ import static mouldwright.units.Dimension.RATIO;
 import static mouldwright.units.Dimension.TEMPERATURE;
 import static mouldwright.units.Dimension.TIME;
 
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import mouldwright.model.Plug;
 import mouldwright.model.PlugPackage.Literals;
 import mouldwright.plan.spec.Acceptance;
+import mouldwright.plan.spec.Airing;
+import mouldwright.plan.spec.Consumable;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Spec;
 import mouldwright.plan.spec.Survey;
+import mouldwright.plan.spec.WorkingWeek;
 import mouldwright.plan.spec.Workshop;
 import mouldwright.units.Dimension;
 import mouldwright.units.Unit;
@@ -61,9 +65,32 @@ public final class SpecReader {
         var crew = figures.whole(m.getCrew(), m, Literals.PLUG__CREW);
         Given persons = crew.isPresent()
                 ? Given.of("crew", RATIO, crew.getAsInt(), figures.origin(m, Literals.PLUG__CREW)) : Defaults.persons();
-        return new Workshop(figures.given("shop temperature", TEMPERATURE, m.getShop()).orElseGet(Defaults::shopTemperature),
-                persons, wage(m, figures), figures.given("working day", TIME, m.getDay()).orElseGet(Defaults::day),
-                figures.date(m.getStart(), m, Literals.PLUG__START), rates, m.getCurrency() == null ? "" : m.getCurrency());
+        Given shop = figures.given("shop temperature", TEMPERATURE, m.getShop()).orElseGet(Defaults::shopTemperature);
+        return new Workshop(shop, persons, wage(m, figures), figures.given("working day", TIME, m.getDay()).orElseGet(Defaults::day),
+                figures.date(m.getStart(), m, Literals.PLUG__START), rates, m.getCurrency() == null ? "" : m.getCurrency(),
+                week(m, figures), air(m.getAir(), shop, figures), consumables(m, figures, materials));
+    }
+
+    private static WorkingWeek week(Plug m, FigureReader figures) {
+        return m.getWork() == null ? Defaults.week() : new WorkingWeek(DayOfWeek.of(m.getWork().getFrom().getValue() + 1),
+                DayOfWeek.of(m.getWork().getTo().getValue() + 1), figures.origin(m.getWork()));
+    }
+
+    private static Airing air(mouldwright.model.Air m, Given shop, FigureReader figures) {
+        if (m == null)
+            return Defaults.air(shop);
+        return new Airing(figures.given("styrene limit in the air", RATIO, m.getLimit()).orElseGet(Defaults::airLimit),
+                figures.given("mixing factor of the air", RATIO, m.getMixing()).orElseGet(Defaults::airMixing),
+                figures.given("temperature of the air", TEMPERATURE, m.getTemperature()).orElse(shop));
+    }
+
+    private static List<Consumable> consumables(Plug m, FigureReader figures, MaterialReader materials) {
+        List<Consumable> all = new ArrayList<>();
+        m.getConsumables().forEach(one -> {
+            if (figures.resolved(one, m, Literals.PLUG__CONSUMABLES))
+                all.add(materials.consumable(one));
+        });
+        return all;
     }
 
     /** Money per person and hour, whatever unit of time the spec names. */

@@ -1,5 +1,6 @@
 package mouldwright.plan.spec;
 
+import java.util.Optional;
 import mouldwright.units.Dimension;
 
 /** Every default of the language, in one place, each with the reason for its figure.
@@ -87,6 +88,44 @@ public final class Defaults {
     public static Given spoiltMat() {
         return new Given("spoilt mat", Dimension.RATIO, 0, 0, 0.15,
                 new Origin.Assumed("none where pieces come off the roll as the cut list has them; 10 to 15 % of trim is common where they do not"));
+    }
+
+    /** Lap of neighbouring pieces in a mould, m. */
+    public static Given mouldLap() {
+        return assumed("lap in the mould", Dimension.LENGTH, 0.075, "mat overlaps of 75 to 100 mm in a mould: Practical Action, Fibreglass boat building");
+    }
+
+    /** Length of a piece of mat in a mould, m. */
+    public static Given mouldPiece() {
+        return assumed("piece of mat in the mould", Dimension.LENGTH, 1.25, "a piece no longer than a roll is wide can be laid by one person; common practice");
+    }
+
+    /** Wet film of a coat, m. */
+    public static Given wetFilm() {
+        return assumed("wet film", Dimension.LENGTH, 200e-6, "neither a wet film nor a coverage is stated; about what one pass of a gun or brush leaves");
+    }
+
+    /** Share of a coating that lands on the work. */
+    public static Given transfer() {
+        return new Given("transfer", Dimension.RATIO, 0.70, 0.75, 0.95, new Origin.Assumed("20 to 30 % of what is sprayed misses, 5 % of what is brushed; common practice"));
+    }
+
+    /** Rate one person sands with one grit, m2/s. */
+    public static Given sandRate() {
+        return new Given("sanding rate", Dimension.AREA_RATE, 1.0 / 3600, 1.5 / 3600, 2.0 / 3600,
+                new Origin.Assumed("no rate is stated for this grit; between 1 and 2 m2 an hour and person; common practice"));
+    }
+
+    /** Rate one person puts on a coat, m2/s. */
+    public static Given coatRate() {
+        return new Given("coating rate", Dimension.AREA_RATE, 6 / 3600.0, 10 / 3600.0, 15 / 3600.0,
+                new Origin.Assumed("6 to 15 m2 an hour and person, sprayed, brushed or waxed and buffed; from memory of such jobs, so note your own"));
+    }
+
+    /** Labour of taking a mould off its plug and trimming it, s. */
+    public static Given unmouldLabour() {
+        return new Given("labour of taking the mould off", Dimension.TIME, 2 * 3600.0, 4 * 3600.0, 8 * 3600.0,
+                new Origin.Assumed("wedges, air and water, then trimming and drilling flanges; from memory of such jobs, so note your own"));
     }
 
     /** Gel time wanted, s. */
@@ -207,6 +246,13 @@ public final class Defaults {
         return assumed("draft", Dimension.ANGLE, Math.toRadians(2), "1 to 1.5 degrees is desirable, 2 to 5 is asked for by others; common practice");
     }
 
+    /** One piece, pulled up.
+     *  @return what a mould that names no parts is made of */
+    public static Mould.Part onePiece() {
+        return new Mould.Part(Optional.empty(), new Mould.Reach.Everything(), Mould.Pull.UP,
+                new Origin.Assumed("the mould names no parts"));
+    }
+
     /** Flange width, m. */
     public static Given flange() {
         return assumed("flange", Dimension.LENGTH, 0.075, "flanges of 50 to 150 mm are common");
@@ -215,6 +261,85 @@ public final class Defaults {
     /** Time the mould stays on the plug, s. */
     public static Given hold() {
         return assumed("hold", Dimension.TIME, 14 * 86400.0, "up to three weeks are advised, two are common");
+    }
+
+    /** Working days of a week. */
+    public static WorkingWeek week() {
+        return new WorkingWeek(java.time.DayOfWeek.MONDAY, java.time.DayOfWeek.FRIDAY, new Origin.Assumed("a common week of five days"));
+    }
+
+    /** How the air is thinned out.
+     *  @param shop temperature, taken for that of the air */
+    public static Airing air(Given shop) {
+        return new Airing(airLimit(), airMixing(), shop);
+    }
+
+    /** What the styrene in the air is to be kept to, a share by volume. */
+    public static Given airLimit() {
+        return assumed("styrene limit in the air", Dimension.RATIO, 20e-6,
+                "20 ppm, the ACGIH figure of 1996; laws differ between 10 and 100 ppm, and the law of the place counts");
+    }
+
+    /** Mixing factor of the air. */
+    public static Given airMixing() {
+        return new Given("mixing factor of the air", Dimension.RATIO, 3, 3, 10,
+                new Origin.Assumed("3 for a room that is swept well, up to 10 for one that is not; common practice"));
+    }
+
+    /** Labour of one bulkhead, s. */
+    public static Given plateLabour() {
+        return new Given("labour of a bulkhead", Dimension.TIME, 0.75 * 3600, 1.5 * 3600, 3 * 3600.0,
+                new Origin.Assumed("marking out, cutting and setting up square; from memory of such jobs, so note your own"));
+    }
+
+    /** Labour of one pot, s. */
+    public static Given potLabour() {
+        return new Given("labour of a pot", Dimension.TIME, 3 * 60, 5 * 60, 10 * 60.0,
+                new Origin.Assumed("weighing, mixing and cleaning up; from memory of such jobs, so note your own"));
+    }
+
+    /** Rate one person carves foam, m2/s. */
+    public static Given carveRate() {
+        return new Given("carve rate", Dimension.AREA_RATE, 1 / 3600.0, 1.5 / 3600, 2 / 3600.0,
+                new Origin.Assumed("1 to 2 m2 an hour and person; from memory of such jobs, so note your own"));
+    }
+
+    /** Rate one person fairs, m2/s. */
+    public static Given fairRate() {
+        return new Given("fair rate", Dimension.AREA_RATE, 0.75 / 3600, 1 / 3600.0, 1.25 / 3600,
+                new Origin.Assumed("about 1 m2 an hour and person; from memory of such jobs, so note your own"));
+    }
+
+    /** Wait until poured foam is firm, s. */
+    public static Given firm() {
+        return assumed("firm time", Dimension.TIME, 30 * 60.0, "a pour foam guide: cured in about 30 min");
+    }
+
+    /** Wait until foam may be carved, s. */
+    public static Given carveAfter() {
+        return assumed("carve after", Dimension.TIME, 24 * 3600.0, "foam goes on curing and warming for a day; common practice");
+    }
+
+    /** Wait until a laminate is hard, s. */
+    public static Given hard() {
+        return assumed("hard after", Dimension.TIME, 12 * 3600.0, "left overnight before it is sanded; common practice");
+    }
+
+    /** Share of resin that stays in pots, on rollers and brushes. */
+    public static Given resinWaste() {
+        return new Given("waste of resin", Dimension.RATIO, 0.10, 0.15, 0.20,
+                new Origin.Assumed("about 15 % as an epoxy maker's guide has it, 15 to 20 % a dealer's"));
+    }
+
+    /** Styrene in a polyester that states none, a share by mass. */
+    public static Given styrene() {
+        return new Given("styrene", Dimension.RATIO, 0.30, 0.35, 0.45, new Origin.Assumed("common laminating resins and gel coats hold 30 to 45 %"));
+    }
+
+    /** Weight one person is asked to lift at most, kg. */
+    public static Given liftPerPerson() {
+        return assumed("lift per person", Dimension.MASS, 25,
+                "25 kg is a common guideline for good handling close to the body; the law of the place and the person count");
     }
 
     private static Given assumed(String name, Dimension dimension, double value, String reason) {

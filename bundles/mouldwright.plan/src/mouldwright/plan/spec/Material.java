@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /** Something ordered, as a library describes it. */
-public sealed interface Material permits Resin, Mat, Foam, Filler, Coating, Sheet, Hardener {
+public sealed interface Material permits Resin, Mat, Foam, Filler, Coating, Sheet, Hardener, Consumable {
 
     /** @return its name in the library */
     String name();

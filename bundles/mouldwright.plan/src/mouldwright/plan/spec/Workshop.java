@@ -1,6 +1,7 @@
 package mouldwright.plan.spec;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -11,16 +12,30 @@ import java.util.Optional;
  *  @param day          working time of a day, s
  *  @param start        first day
  *  @param rates        how fast the crew works
- *  @param currency     such as EUR; empty where none is stated */
+ *  @param currency     such as EUR; empty where none is stated
+ *  @param week         working days
+ *  @param air          how the air is thinned out
+ *  @param consumables  what the job wears out */
 public record Workshop(Given temperature, Given persons, Optional<Given> hourlyRate, Given day,
-        Optional<LocalDate> start, Optional<Rates> rates, String currency) {
+        Optional<LocalDate> start, Optional<Rates> rates, String currency, WorkingWeek week, Airing air,
+        List<Consumable> consumables) {
     /** Refuses missing parts. */
     public Workshop {
         Objects.requireNonNull(temperature, "temperature");
         Objects.requireNonNull(persons, "persons");
+        Objects.requireNonNull(hourlyRate, "wage");
         Objects.requireNonNull(day, "day");
         Objects.requireNonNull(start, "start");
         Objects.requireNonNull(rates, "rates");
         Objects.requireNonNull(currency, "currency");
+        Objects.requireNonNull(week, "week");
+        Objects.requireNonNull(air, "air");
+        consumables = List.copyOf(consumables);
+    }
+
+    /** A workshop with the defaults for its week and its air, and without consumables. */
+    public Workshop(Given temperature, Given persons, Optional<Given> hourlyRate, Given day, Optional<LocalDate> start,
+            Optional<Rates> rates, String currency) {
+        this(temperature, persons, hourlyRate, day, start, rates, currency, Defaults.week(), Defaults.air(temperature), List.of());
     }
 }

@@ -159,7 +159,7 @@ final class FillStage implements Stage {
         return mix.pots(ledger.quantity(id + ".pots", "Pots, " + words, RATIO), mass);
     }
 
-    private static String liftId(FillMeasures.BayFill bay, int i) {
+    static String liftId(FillMeasures.BayFill bay, int i) {
         return bay.bay().id("lift." + (i + 1));
     }
 
@@ -173,6 +173,17 @@ final class FillStage implements Stage {
         mix.partB(ledger.quantity("fill.mass.b", "Foam, part B", MASS), mass);
         mix.inPlace(ledger.quantity("fill.density", "Foam, density in place", DENSITY));
         ledger.quantity("fill.pots", "Foam, pots", RATIO).sum("sum over the lifts", pots).source("sum");
+    }
+
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        measurements.find(FillMeasures.class).ifPresent(fill -> {
+            FillWork.tasks(spec, fill, ledger, tasks);
+            CarveWork.tasks(spec, ledger, tasks);
+        });
+    }
+
+    @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
+        ledger.find("fill.mass").ifPresent(mass -> orders.need(spec.fill().orElseThrow().foam(), mass));
     }
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {

@@ -22,6 +22,8 @@ import mouldwright.plan.spec.Spec;
 /** The bulkheads: plates smaller than the body by the build-up, their mass and the sheets they take. */
 final class FrameStage implements Stage {
 
+    private static final String SHEETS = "area / (sheet width x sheet length x share of a sheet used)";
+
     @Override public String name() {
         return "frame";
     }
@@ -73,13 +75,31 @@ final class FrameStage implements Stage {
     }
 
     private static void sheets(Sheet sheet, FrameMeasures made, Ledger ledger) {
-        Node area = ledger.measured("cut lines of all plates", AREA, Places.exact(
-                made.plates().stream().mapToDouble(one -> one.plate().cut().area()).sum(), "area inside the cut lines"));
-        ledger.quantity("frame.sheets", "Sheets", RATIO)
-                .from("area / (sheet width x sheet length x share of a sheet used)",
-                        List.of(area, ledger.given(sheet.width()), ledger.given(sheet.length()), ledger.given(Defaults.sheetUse())),
-                        v -> v[0] / (v[1] * v[2] * v[3]))
+        Node area = area(made, ledger);
+        ledger.quantity("frame.sheets", "Sheets", RATIO).from(SHEETS, sheetInputs(sheet, area, ledger), v -> v[0] / (v[1] * v[2] * v[3]))
                 .roundedUp().source("area bound; the low figure is the least that nesting could ever reach");
+    }
+
+    private static Node area(FrameMeasures made, Ledger ledger) {
+        return ledger.measured("cut lines of all plates", AREA, Places.exact(
+                made.plates().stream().mapToDouble(one -> one.plate().cut().area()).sum(), "area inside the cut lines"));
+    }
+
+    private static List<Node> sheetInputs(Sheet sheet, Node area, Ledger ledger) {
+        return List.of(area, ledger.given(sheet.width()), ledger.given(sheet.length()), ledger.given(Defaults.sheetUse()));
+    }
+
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        measurements.find(FrameMeasures.class).ifPresent(made -> FrameWork.tasks(spec, made, ledger, tasks));
+    }
+
+    /** Sheets are not rounded here: other stages may cut from them too, and packs are counted once. */
+    @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
+        measurements.find(FrameMeasures.class).ifPresent(made -> {
+            Sheet sheet = spec.frame().orElseThrow().sheet();
+            orders.need(sheet, ledger.step("sheets used", RATIO).from(SHEETS, sheetInputs(sheet, area(made, ledger), ledger), v -> v[0] / (v[1] * v[2] * v[3]))
+                    .source("area bound"));
+        });
     }
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {

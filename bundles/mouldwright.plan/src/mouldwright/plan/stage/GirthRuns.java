@@ -39,6 +39,25 @@ public record GirthRuns(List<Double> lengths, boolean closed) {
         return joined(ring, slice.girth() / 2);
     }
 
+    /** The runs of one side of a section, the other side left out.
+     *  @param bare what is not moulded
+     *  @param band of the girth
+     *  @param port which side; no matter for a half body */
+    static GirthRuns ofSide(Slice slice, Bare bare, GirthBand band, boolean port) {
+        boolean image = port && slice.loft().kind() == SectionKind.FULL;
+        List<Double> lengths = new ArrayList<>();
+        double end = Double.NEGATIVE_INFINITY;
+        for (double[] run : side(slice, bare, band, image)) {
+            double length = (run[1] - run[0]) * slice.girth() / 2;
+            if (run[0] - end <= SAME)
+                lengths.add(lengths.removeLast() + length);
+            else
+                lengths.add(length);
+            end = run[1];
+        }
+        return new GirthRuns(lengths, false);
+    }
+
     /** Moulded runs of one side, as shares of the half girth from bottom centre. */
     private static List<double[]> side(Slice slice, Bare bare, GirthBand band, boolean port) {
         double from = share(slice, band.from(), port, 0);

@@ -22,14 +22,16 @@ import mouldwright.plan.spec.Spec;
 import mouldwright.process.Cure;
 import mouldwright.process.Laminate;
 
-/** Writes what a skin takes. Mat is laid field by field, one for each bay: n = ceil((G - l)/(W - l)) pieces across the girth,
- *  each as long as the bay and a lap; {@link MatOrder} says how they come off the roll. Resin goes with the mat as laid,
+/** Writes what a skin, or any other laminate, takes. Mat is laid field by field, in a skin one for each bay:
+ *  n = ceil((G - l)/(W - l)) pieces across the girth, each as long as the field and a lap; {@link MatOrder} says how they come off the roll. Resin goes with the mat as laid,
  *  laps counted, since they are wetted too. */
 final class Laminating {
 
     /** The widest lap reckoned with, as a share of the roll: wider ones never pass the guard, but a draw might. */
     private static final double WIDEST_LAP = 0.99;
 
+    private final String id;
+    private final String title;
     private final Spec spec;
     private final Skin skin;
     private final Resin resin;
@@ -40,7 +42,14 @@ final class Laminating {
     private final List<Node> resins = new ArrayList<>();
     private final List<Node> pots = new ArrayList<>();
 
-    Laminating(Spec spec, Skin skin, double measuredArea, Ledger ledger) {
+    /** A laminate.
+     *  @param skin         how it is laid
+     *  @param id           the ids of its figures begin with this
+     *  @param title        their labels begin with this
+     *  @param measuredArea the surface the fields were measured on, m2 */
+    Laminating(Spec spec, Skin skin, String id, String title, double measuredArea, Ledger ledger) {
+        this.id = id;
+        this.title = title;
         this.measuredArea = measuredArea;
         this.spec = spec;
         this.skin = skin;
@@ -49,25 +58,25 @@ final class Laminating {
         this.lap = ledger.given(skin.lap());
     }
 
-    void write(SkinMeasures measured, Node area) {
+    void write(List<SkinMeasures.Laying> layings, Node area) {
         ResinCure cure = new ResinCure(skin, spec.shop().temperature());
         Node catalyst = cure.catalyst(ledger);
-        Node gel = ledger.quantity("skin.gel", "Skin, gel time", TIME).same(cure.gel(ledger, catalyst)).source("the resin's gel table");
-        Node working = ledger.quantity("skin.working", "Skin, time to lay a pot in", TIME)
+        Node gel = ledger.quantity(id + ".gel", title + ", gel time", TIME).same(cure.gel(ledger, catalyst)).source("the resin's gel table");
+        Node working = ledger.quantity(id + ".working", title + ", time to lay a pot in", TIME)
                 .from("0.7 x gel time", List.of(gel), v -> Cure.workingTime(v[0])).source("common practice");
-        for (int i = 0; i < measured.layings().size(); i++)
-            laying(i + 1, measured.layings().get(i), area, working);
-        masses.forEach((mat, all) -> ledger.quantity("skin.mat." + mat + ".mass", "Mat " + mat + ", laid with laps", MASS)
+        for (int i = 0; i < layings.size(); i++)
+            laying(i + 1, layings.get(i), area, working);
+        masses.forEach((mat, all) -> ledger.quantity(id + ".mat." + mat + ".mass", "Mat " + mat + ", laid with laps", MASS)
                 .sum("sum over the plies", all).source("sum"));
-        MatOrder order = new MatOrder(spec, area, measuredArea, ledger);
-        CutList.of(measured.layings()).forEach(order::write);
-        Node mass = ledger.quantity("skin.resin.mass", "Skin, resin", MASS).sum("sum over the plies", resins).source("sum");
-        Node hardener = ledger.quantity("skin.catalyst.mass", "Skin, catalyst", MASS)
+        MatOrder order = new MatOrder(spec, skin, id, area, measuredArea, ledger);
+        CutList.of(layings).forEach(order::write);
+        Node mass = ledger.quantity(id + ".resin.mass", title + ", resin", MASS).sum("sum over the plies", resins).source("sum");
+        Node hardener = ledger.quantity(id + ".catalyst.mass", title + ", catalyst", MASS)
                 .from("resin x catalyst", List.of(mass, catalyst), v -> v[0] * v[1]).source("catalyst by weight of resin");
-        ledger.quantity("skin.catalyst.volume", "Skin, catalyst by the measure", VOLUME)
+        ledger.quantity(id + ".catalyst.volume", title + ", catalyst by the measure", VOLUME)
                 .from("mass / catalyst density", List.of(hardener, ledger.given(MatFacts.hardenerDensity(resin))),
                         v -> v[0] / v[1]).source("closed form");
-        ledger.quantity("skin.pots", "Skin, pots", RATIO).sum("sum over the plies", pots).source("sum");
+        ledger.quantity(id + ".pots", title + ", pots", RATIO).sum("sum over the plies", pots).source("sum");
     }
 
     private void laying(int number, SkinMeasures.Laying laying, Node area, Node working) {
@@ -76,17 +85,17 @@ final class Laminating {
         Node laid = ledger.step("mat laid " + words, AREA)
                 .sum("sum over the fields", laying.fields().stream().map(field -> laid(mat, field)).toList()).source("sum");
         Node mass = mass(mat, laid, area, words);
-        Node perArea = perArea(mat, laying.first());
-        Node wetting = wetting(mat, laying.first(), mass, area, words);
-        String id = "skin.laying." + number;
-        Node each = ledger.quantity(id + ".pot", "Largest pot, " + words, MASS)
+        Node perArea = perArea(mat, onFoam(laying));
+        Node wetting = wetting(mat, onFoam(laying), mass, area, words);
+        String plies = id + ".laying." + number;
+        Node each = ledger.quantity(plies + ".pot", "Largest pot, " + words, MASS)
                 .from("least of pot limit and lay rate x persons x resin per area x working time",
                         List.of(ledger.given(MatFacts.pot(resin)), ledger.given(MatFacts.layRate(mat)),
                                 ledger.given(spec.shop().persons()), perArea, working),
                         v -> Math.min(v[0], v[1] * v[2] * v[3] * v[4]))
                 .source("a pot is laid before it stiffens");
-        Node resinOfPly = ledger.quantity(id + ".resin", "Resin of a ply, " + words, MASS).same(wetting).source("as above");
-        Node count = ledger.quantity(id + ".pots", "Pots of a ply, " + words, RATIO)
+        Node resinOfPly = ledger.quantity(plies + ".resin", "Resin of a ply, " + words, MASS).same(wetting).source("as above");
+        Node count = ledger.quantity(plies + ".pots", "Pots of a ply, " + words, RATIO)
                 .from(laying.first() ? "1 + (resin - half a pot) / pot" : "resin / pot", List.of(resinOfPly, each),
                         v -> Math.max(1, v[0] / v[1] + (laying.first() ? 0.5 : 0)))
                 .roundedUp().source(laying.first() ? "the first pot is half of one, until the cure is known" : "common practice");
@@ -122,6 +131,11 @@ final class Laminating {
                 .from("surface + lap x length x laps across + lap x girth", List.of(surface, length, pieces, lap, girth),
                         v -> v[0] + v[3] * v[1] * field.runs().laps((int) Math.rint(v[2])) + v[3] * v[4])
                 .source("pieces lap each other sideways and the next field");
+    }
+
+    /** Whether a ply drinks into cut foam: the first of a skin does, the first of a mould lies on gel coat. */
+    private boolean onFoam(SkinMeasures.Laying laying) {
+        return laying.first() && skin.onFoam().high() > 0;
     }
 
     private Node perArea(Mat mat, boolean first) {

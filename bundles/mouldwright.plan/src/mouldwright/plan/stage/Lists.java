@@ -2,10 +2,12 @@ package mouldwright.plan.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import mouldwright.plan.OrderEntry;
 import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
+import mouldwright.plan.TaskEntry;
 
 /** The plan's lists while stages add to them. */
 public final class Lists {
@@ -13,6 +15,8 @@ public final class Lists {
     private final List<PourEntry> pours = new ArrayList<>();
     private final List<PotEntry> pots = new ArrayList<>();
     private final List<PieceEntry> pieces = new ArrayList<>();
+    private final List<TaskEntry> tasks = new ArrayList<>();
+    private final List<OrderEntry> orders = new ArrayList<>();
 
     /** Adds a plate. */
     public void plate(PlateEntry plate) {
@@ -32,6 +36,24 @@ public final class Lists {
     /** Adds a piece of mat. */
     public void piece(PieceEntry piece) {
         pieces.add(piece);
+    }
+
+    /** Adds a task. */
+    public void task(TaskEntry entry) {
+        tasks.add(entry);
+    }
+
+    /** Adds a line of the order list. */
+    public void order(OrderEntry entry) {
+        orders.add(entry);
+    }
+
+    List<TaskEntry> tasks() {
+        return tasks;
+    }
+
+    List<OrderEntry> orders() {
+        return orders;
     }
 
     List<PlateEntry> plates() {

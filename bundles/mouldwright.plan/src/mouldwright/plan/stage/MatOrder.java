@@ -24,14 +24,18 @@ final class MatOrder {
 
     private final boolean shrinks;
     private final Skin skin;
+    private final String laminate;
     private final double measuredArea;
     private final Node area;
     private final Ledger ledger;
 
-    /** @param area of the skin; the fields were measured at {@code measuredArea} and grow with it */
-    MatOrder(Spec spec, Node area, double measuredArea, Ledger ledger) {
+    /** @param skin     how the laminate is laid
+     *  @param laminate the ids of its figures begin with this
+     *  @param area     of it; the fields were measured at {@code measuredArea} and grow with it */
+    MatOrder(Spec spec, Skin skin, String laminate, Node area, double measuredArea, Ledger ledger) {
         this.shrinks = spec.body().shrink().ranged();
-        this.skin = spec.skin().orElseThrow();
+        this.skin = skin;
+        this.laminate = laminate;
         this.measuredArea = measuredArea;
         this.area = area;
         this.ledger = ledger;
@@ -39,7 +43,7 @@ final class MatOrder {
 
     void write(CutList list) {
         Mat mat = list.mat();
-        String id = "skin.mat." + mat.name() + ".";
+        String id = laminate + ".mat." + mat.name() + ".";
         List<Node> inputs = inputs(list);
         Node width = inputs.getFirst();
         ledger.quantity(id + "pieces", "Mat " + mat.name() + ", pieces", RATIO)

@@ -100,7 +100,7 @@ final class PlateMaking {
         double area = wood.area() - plate.bevelLine().map(line -> (Region.of(plate.cut()).area() - line.area()) / 2).orElse(0.0);
         for (ConvexClip slot : ConvexClip.covering(frame.backbones().stream().map(backbone -> rectangle(backbone, play)).toList()))
             area -= wood.areaWithin(slot);
-        return new FrameMeasures.Made(border, plate, area, pocketed);
+        return new FrameMeasures.Made(border, plate, area, pocketed, wood.centroid());
     }
 
     private boolean pocketed(Border border) {

@@ -40,7 +40,7 @@ final class SkinStage implements Stage {
             guard.positive(mat.areal()).fraction(mat.glass()).positive(mat.fibre());
     }
 
-    private static List<Mat> mats(Skin skin) {
+    static List<Mat> mats(Skin skin) {
         List<Mat> mats = new ArrayList<>();
         skin.schedule().plies().forEach(ply -> mats.add(ply.mat()));
         for (Skin.Rule rule : skin.rules())
@@ -55,15 +55,15 @@ final class SkinStage implements Stage {
             measurements.find(ShapeMeasures.class).ifPresent(shape -> {
                 new ResinCure(skin, spec.shop().temperature()).report(measurements);
                 SkinMeasures measured = new SkinMeasuring(spec, shape, measurements, cancelled).measure();
-                if (canBeCut(skin, measured, measurements))
+                if (canBeCut(skin, measured.layings(), measurements))
                     measurements.keep(measured);
             });
     }
 
-    /** Whether the pieces can be counted and come off a roll. */
-    private static boolean canBeCut(Skin skin, SkinMeasures measured, Measurements measurements) {
+    /** Whether the pieces of a laminate can be counted and come off a roll; what does not is reported. */
+    static boolean canBeCut(Skin skin, List<SkinMeasures.Laying> layings, Measurements measurements) {
         boolean clear = true;
-        for (CutList list : CutList.of(measured.layings())) {
+        for (CutList list : CutList.of(layings)) {
             CutList.Cloth likely = CutList.Cloth.likely(list.mat(), skin);
             CutList.Cloth worst = new CutList.Cloth(MatFacts.rollWidth(list.mat()).low(), likely.length(), skin.lap().high(), 1);
             double pieces = list.count(worst);
@@ -80,7 +80,8 @@ final class SkinStage implements Stage {
         return clear;
     }
 
-    private static boolean makesSense(Spec spec, Skin skin, Measurements measurements) {
+    /** Whether the figures of a laminate make sense; what does not is reported. */
+    static boolean makesSense(Spec spec, Skin skin, Measurements measurements) {
         Resin resin = skin.schedule().resin();
         Guard guard = new Guard(measurements).sizeOrNone(skin.lap()).positive(skin.gel()).notNegative(skin.onFoam())
                 .positive(resin.pot()).above(spec.shop().persons(), 0);
@@ -114,7 +115,7 @@ final class SkinStage implements Stage {
                     Places.measured(measured.uncovered(), "cells between the edges of all ply rules"));
             ledger.quantity("skin.short.area", "Moulded surface with fewer plies than asked for", AREA).measured(
                     Places.measured(measured.lacking(), "cells between the edges of all ply rules"));
-            new Laminating(spec, skin, measured.area().value(), ledger).write(measured, area);
+            new Laminating(spec, skin, "skin", "Skin", measured.area().value(), ledger).write(measured.layings(), area);
         });
     }
 
@@ -123,9 +124,17 @@ final class SkinStage implements Stage {
                 .source("laps are torn and sanded flush, so not counted");
     }
 
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        measurements.find(SkinMeasures.class).ifPresent(measured -> SkinWork.tasks(spec, measured, ledger, tasks));
+    }
+
+    @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
+        measurements.find(SkinMeasures.class).ifPresent(measured -> SkinWork.orders(spec, ledger, orders));
+    }
+
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
         measurements.find(SkinMeasures.class).ifPresent(measured -> {
-            SkinPots.list(spec, measured, reckoning, lists);
+            SkinPots.list("skin", spec.skin().orElseThrow().schedule().resin(), measured.layings(), reckoning, lists);
             pieces(spec.skin().orElseThrow(), measured, lists);
         });
     }

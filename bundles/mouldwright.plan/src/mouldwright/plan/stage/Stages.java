@@ -9,7 +9,15 @@ public final class Stages {
             new ShapeStage(),
             new FrameStage(),
             new FillStage(),
-            new SkinStage());
+            new SkinStage(),
+            new FinishStage(),
+            new ReleaseStage(),
+            new MouldStage(),
+            new MassStage(),
+            new ProgrammeStage(),
+            new OrderStage(),
+            new CostStage(),
+            new AirStage());
 
     private Stages() { }
 
