@@ -1,5 +1,6 @@
 package mouldwright.plan.spec;
 
+import java.util.Optional;
 import mouldwright.units.Dimension;
 
 /** Every default of the language, in one place, each with the reason for its figure.
@@ -65,7 +66,7 @@ public final class Defaults {
     /** Straight fairing board of 1.2 m and 1.5 mm of crown.
      *  @return the carving rules of a spec that has none */
     public static Carve carve() {
-        return new Carve(board(), false, crownLimit(), new Origin.Assumed("the spec has no carve block"));
+        return new Carve(board(), false, crownLimit(), Optional.empty(), new Origin.Assumed("the spec has no carve block"));
     }
 
     /** Length of the fairing board, m. */
@@ -209,6 +210,103 @@ public final class Defaults {
     /** Time the mould stays on the plug, s. */
     public static Given hold() {
         return assumed("hold", Dimension.TIME, 14 * 86400.0, "up to three weeks are advised, two are common");
+    }
+
+    /** The cup that comes before the first pour, kg. */
+    public static Given trialCup() {
+        return assumed("trial cup", Dimension.MASS, 0.200, "a data sheet's laboratory mix of 200 g");
+    }
+
+    /** Time until a pour is firm, s. */
+    public static Given firmTime() {
+        return assumed("firm time", Dimension.TIME, 30 * 60.0, "a supplier of pour foam: cured in about 30 minutes");
+    }
+
+    /** Time until a pour has risen, s. */
+    public static Given riseTime() {
+        return assumed("rise time", Dimension.TIME, 150, "a supplier of pour foam: full rise in about 150 s");
+    }
+
+    /** Time until foam may be carved, s. */
+    public static Given carveAfter() {
+        return assumed("carve after", Dimension.TIME, 24 * 3600.0, "foam is left overnight before it is cut; common practice");
+    }
+
+    /** Thermal diffusivity of rigid urethane foam, m2/s. */
+    public static Given foamDiffusivity() {
+        return assumed("thermal diffusivity of foam", Dimension.AREA_RATE, 5e-7,
+                "what rigid urethane foam is commonly taken to have; the wait between lifts rests on it");
+    }
+
+    /** Error of weighing a pour and reading its rise, a factor about 1. */
+    public static Given pourReading() {
+        return new Given("reading of the poured records", Dimension.RATIO, 0.95, 1, 1.05,
+                new Origin.Assumed("a pot weighed and a rise read on a rough surface are good to about 5 %"));
+    }
+
+    /** Distance of stand-offs along a plate's edge, m. */
+    public static Given standoffPitch() {
+        return assumed("pitch of stand-offs", Dimension.LENGTH, 0.300, "close enough that thin shuttering does not bulge; common practice");
+    }
+
+    /** Extra release film for laps and folds, a share. */
+    public static Given filmLap() {
+        return new Given("laps and folds of release film", Dimension.RATIO, 0.05, 0.10, 0.20,
+                new Origin.Assumed("add 10 % for overlapping sheet work, as a seamanship handbook has it"));
+    }
+
+    /** Area of foam one person carves, m2/s. */
+    public static Given carveRate() {
+        return new Given("carve rate", Dimension.AREA_RATE, 1 / 3600.0, 1.5 / 3600.0, 2 / 3600.0,
+                new Origin.Assumed("no rates are stated: sawing, carving and boarding take about 1.5 m2 an hour and person"));
+    }
+
+    /** Area one person fairs, m2/s. */
+    public static Given fairRate() {
+        return new Given("fair rate", Dimension.AREA_RATE, 0.7 / 3600.0, 1 / 3600.0, 1.5 / 3600.0,
+                new Origin.Assumed("no rates are stated: filling and boarding take about 1 m2 an hour and person"));
+    }
+
+    /** Greatest layer of filler, m. */
+    public static Given fillerLayer() {
+        return assumed("filler layer", Dimension.LENGTH, 0.006, "data sheets of body filler: 6 mm (1/4 in) a layer at most");
+    }
+
+    /** Greatest total of filler, m. */
+    public static Given fillerTotal() {
+        return assumed("filler total", Dimension.LENGTH, 0.012, "filler over about 12 mm cracks; common practice");
+    }
+
+    /** Density of body filler, kg/m3. */
+    public static Given fillerDensity() {
+        return new Given("filler density", Dimension.DENSITY, 1600, 1750, 1900,
+                new Origin.Assumed("data sheets of standard body filler, 1.6 to 1.9 kg/l"));
+    }
+
+    /** Time until filler may be sanded, s. */
+    public static Given fillerHard() {
+        return assumed("filler hard after", Dimension.TIME, 20 * 60.0, "body filler is sandable after about 20 minutes");
+    }
+
+    /** Share of the box of depth, length and width that a gouge or void holds. */
+    public static Given fullness() {
+        return new Given("fullness of a hollow", Dimension.RATIO, 0.5, 2.0 / 3, 1,
+                new Origin.Assumed("half an ellipsoid 2/3, half a paraboloid 1/2, straight walls 1"));
+    }
+
+    /** Plies that may be laid over a low spot beside the schedule. */
+    public static Given extraPlies() {
+        return assumed("extra plies over a low spot", Dimension.RATIO, 2, "more plies fill minor low spots; common practice");
+    }
+
+    /** Mass of glass bubbles to one of resin in a paste. */
+    public static Given bubbles() {
+        return assumed("glass bubbles to one of resin", Dimension.RATIO, 0.2, "a paste that does not run: 20 parts of bubbles to 100 of resin");
+    }
+
+    /** Density of a glass bubble's particle, kg/m3. */
+    public static Given bubbleDensity() {
+        return assumed("particle density of glass bubbles", Dimension.DENSITY, 250, "glass bubbles 140 to 480 kg/m3 each, not the heap");
     }
 
     private static Given assumed(String name, Dimension dimension, double value, String reason) {
