@@ -14,8 +14,15 @@ public final class Catalogue {
             new FoamFiguresDisagree(),
             new OverfillTooLow(),
             new LiftsNeeded(),
+            new BroadShallow(),
+            new CavityTooNarrow(),
+            new StillHot(),
             new CrownTooHigh(),
             new BoardTooShort(),
+            new BelowThePlateEdge(),
+            new PlateNotTrue(),
+            new FillerTooThick(),
+            new NotMeasuredAgain(),
             new FaceUncovered(),
             new FaceShortOfPlies());
 

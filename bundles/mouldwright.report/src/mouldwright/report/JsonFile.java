@@ -68,6 +68,11 @@ final class JsonFile {
         return number(value);
     }
 
+    JsonFile member(String key, boolean value) throws IOException {
+        writer.name(key).value(value);
+        return this;
+    }
+
     JsonFile number(double value) throws IOException {
         writer.jsonValue(Numbers.text(value));
         return this;

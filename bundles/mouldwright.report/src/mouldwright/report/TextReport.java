@@ -29,6 +29,10 @@ public final class TextReport {
             new PlateTable(),
             new GridTable("fill", "bay.", "bay"),
             new PourTable(),
+            new PourOrderTable(),
+            new GridTable("carve", "bay.", "bay"),
+            new GridTable("fair", "station.", "station"),
+            new RemedyTable(),
             new PotTable());
 
     private final UnitSystem system;
@@ -84,9 +88,9 @@ public final class TextReport {
         cautions(Caution.of(stage), out);
     }
 
-    /** Figures of one station, bay or ply stand in the tables. */
+    /** Figures of one station, bay, ply or place of a survey stand in the tables. */
     private static boolean inTable(String id) {
-        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("skin.laying.");
+        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("survey.") || id.startsWith("skin.laying.");
     }
 
     private static boolean ranged(Quantity quantity) {

@@ -62,7 +62,7 @@ class PourRecordsTest {
     @Test void aSingleRecordIsGoodToFivePercent() { // common practice, assumed and listed
         BuildPlan plan = plan(cylinder().survey(poured("S1", "S2", mass(HALF, 0.8), 0.3)));
         assertThat(quantity(plan, "fill.recorded").low()).isCloseTo(0.95 * value(plan, "fill.recorded"), within(1e-9));
-        assertThat(plan.assumed()).extracting(a -> a.name()).contains("reading of the poured records");
+        assertThat(plan.assumed()).extracting(a -> a.name()).contains("error of reading a pour");
     }
 
     @Test void foamThatRoseHigherThanItsCavityIsReportedAndNotReckonedWith() {

@@ -235,12 +235,12 @@ public final class Defaults {
     /** Thermal diffusivity of rigid urethane foam, m2/s. */
     public static Given foamDiffusivity() {
         return assumed("thermal diffusivity of foam", Dimension.AREA_RATE, 5e-7,
-                "what rigid urethane foam is commonly taken to have; the wait between lifts rests on it");
+                "5e-7 m2/s, what rigid urethane foam is commonly taken to have; the wait between lifts rests on it");
     }
 
-    /** Error of weighing a pour and reading its rise, a factor about 1. */
+    /** Error of weighing a pour and reading its rise, a share. */
     public static Given pourReading() {
-        return new Given("reading of the poured records", Dimension.RATIO, 0.95, 1, 1.05,
+        return new Given("error of reading a pour", Dimension.RATIO, -0.05, 0, 0.05,
                 new Origin.Assumed("a pot weighed and a rise read on a rough surface are good to about 5 %"));
     }
 

@@ -7,6 +7,8 @@ import static mouldwright.units.Dimension.TIME;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+import mouldwright.plan.Assumption;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
@@ -32,8 +34,12 @@ final class FairStage implements Stage {
         Guard guard = new Guard(measurements).positive(rate(spec));
         spec.frame().ifPresent(frame -> guard.sizeOrNone(frame.tolerance()));
         if (filler.makeSense(guard))
-            measurements.find(ShapeMeasures.class).ifPresent(shape -> measurements.keep(new FairMeasures(
-                    new Surveying(spec, shape, filler, measurements).places(), new PlateErrors(spec, shape).find())));
+            measurements.find(ShapeMeasures.class).ifPresent(shape -> {
+                FairMeasures found = new FairMeasures(new Surveying(spec, shape, filler, measurements).places(), new PlateErrors(spec, shape).find());
+                measurements.keep(found);
+                if (!found.places().isEmpty())
+                    Stream.of(filler.extraPlies(), filler.layer(), filler.total()).filter(Given::assumed).map(Assumption::of).forEach(measurements::assume);
+            });
     }
 
     @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.Spec;
 
 /** In which order the bays are poured.
  *
@@ -96,6 +97,11 @@ public record PourOrder(List<Step> steps) {
             List<Integer> toCome = round.stream().filter(i -> bays.get(i).lifts().size() > now).toList();
             steps.add(toCome.isEmpty() ? new Wait(round, true) : new Wait(toCome, false));
         }
+    }
+
+    /** Likely time until a pour is firm, s. */
+    public static double firm(Spec spec) {
+        return FoamFacts.firm(spec.fill().orElseThrow().foam()).likely();
     }
 
     /** How often the plug is turned. */

@@ -101,14 +101,14 @@ public record PourRecords(List<Recorded> pours) {
             inputs.add(table(foam, pour.temperature(), ledger));
         }
         return ledger.quantity("fill.recorded", "Share of the yield reached, as poured", RATIO)
-                .from("risen volume x density x reading / (mass x yield in the table that day), over all records, 1 at most", inputs, v -> {
+                .from("(1 + error of reading) x risen volume x density / (mass x yield in the table that day), over all records, 1 at most", inputs, v -> {
                     double risen = 0;
                     double full = 0;
                     for (int i = 2; i + 2 < v.length; i += 3) {
                         risen += v[i + 1];
                         full += v[i] * v[i + 2];
                     }
-                    return Math.min(1, risen * v[0] * v[1] / full);
+                    return Math.min(1, (1 + v[1]) * risen * v[0] / full);
                 }).source("definition of free-rise density; foam is never had lighter than the supplier's figure by reading generously");
     }
 
