@@ -10,6 +10,27 @@ trap 'rm -rf "$work"' EXIT
 
 ./mouldwright estimate examples/rain-canopy/canopy.plug >"$work/canopy.txt"
 [ -s "$work/canopy.txt" ] || { echo "readme-check: the estimate of the canopy printed nothing" >&2; exit 1; }
+
+# The picture of the README is the beginning of that output.
+head -n 63 "$work/canopy.txt" | awk '
+	{ gsub(/&/, "\\&amp;"); gsub(/</, "\\&lt;"); gsub(/>/, "\\&gt;"); line[NR] = $0; width[NR] = length($0) * 8 }
+	END {
+		height = NR * 17 + 28
+		printf "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 840 %d\" width=\"840\" height=\"%d\" role=\"img\" aria-label=\"Build plan as printed by mouldwright estimate\">\n", height, height
+		printf "<rect width=\"840\" height=\"%d\" rx=\"6\" fill=\"#fbfaf7\" stroke=\"#d8d4c8\"/>\n", height
+		print "<g font-family=\"DejaVu Sans Mono, Menlo, Consolas, monospace\" font-size=\"13\" fill=\"#23241f\" xml:space=\"preserve\">"
+		for (i = 1; i <= NR; i++)
+			if (width[i])
+				printf "<text x=\"12\" y=\"%d\" textLength=\"%d\" lengthAdjust=\"spacingAndGlyphs\">%s</text>\n", 8 + 17 * i, width[i], line[i]
+		print "</g>\n</svg>" }' >"$work/estimate.svg"
+picture=examples/rain-canopy/estimate.svg
+if [ "$renew" = --renew ]; then
+	cat "$work/estimate.svg" >"$picture"
+elif ! cmp -s "$picture" "$work/estimate.svg"; then
+	echo "readme-check: $picture shows something else than the estimate of the canopy; renew it with: sh releng/start/readme-check.sh . --renew" >&2
+	exit 1
+fi
+
 for file in README.md DEVELOPERS.md; do
 	sed -n 's/^<!-- output of \.\/\(.*\) -->$/\1/p' "$file" >"$work/commands"
 	cp "$file" "$work/new"

@@ -289,4 +289,21 @@ class CatalogueTest {
         assertThat(found(cylinder("skin OnePly { bay A to B require 2 }"))).singleElement().asString().startsWith("MW502").contains("fewer plies than required");
         assertThat(found(cylinder("skin OnePly { bay A to B add ply Csm450 bay A to B require 2 }"))).isEmpty();
     }
+
+    @Test void aGelTimeThatTheTableEndsBeforeIsLateAndAsksForMoreTable() {
+        // the table ends at 2 %, the resin's limit is 2.5 %: at 15 degC 2 % gels in 30 min, later than the 25 min wanted
+        assertThat(found(cylinder("shop 15 degC skin OnePly { gel for 25 min }"))).singleElement().asString()
+                .startsWith("MW602 the gel table ends at 2 % of catalyst, within the resin's limits; that much gels later than wanted")
+                .contains("-> extend the table from the supplier's sheet, or warm the shop");
+    }
+
+    @Test void aGelTimeTheMostCatalystCannotReachAsksForAWarmerShop() {
+        assertThat(found(cylinder("shop 15 degC skin OnePly { gel for 25 min }").replace("1 % to 2.5 %", "1 % to 2 %"))).singleElement().asString()
+                .startsWith("MW602 even the most catalyst, 2 %, gels later than wanted").contains("-> warm the shop");
+    }
+
+    @Test void aGelTimeTheLeastCatalystComesTooSoonForAsksForSmallerPots() {
+        assertThat(found(cylinder("shop 25 degC skin OnePly { gel for 40 min }"))).singleElement().asString()
+                .startsWith("MW602 even the least catalyst, 1 %, gels sooner than wanted").contains("-> mix smaller pots");
+    }
 }

@@ -37,6 +37,7 @@ public final class Findings {
 
     /** A figure as messages say it. */
     static String figure(double si, Dimension dimension) {
-        return WORDS.format(si, dimension);
+        boolean count = dimension.equals(Dimension.RATIO) && si >= 1 && si == Math.rint(si);
+        return count ? Display.number(si) : WORDS.format(si, dimension);
     }
 }

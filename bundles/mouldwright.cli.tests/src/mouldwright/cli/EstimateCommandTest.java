@@ -57,6 +57,11 @@ class EstimateCommandTest {
         }
     }
 
+    @Test void theSameSpecGivesTheSameBytesEachTimeToTheLastDigit() { // of cavities too, which are cut out of one another
+        Run once = Run.in(EXAMPLES, "estimate", "rain-canopy/canopy.plug", "--format=json");
+        assertThat(Run.in(EXAMPLES, "estimate", "rain-canopy/canopy.plug", "--format=json")).isEqualTo(once);
+    }
+
     @Test void withErrorsThereAreFindingsAndNoFigures() {
         Specs.write(folder, "box.plug", Specs.BOX.replace("like A", "like Q"));
         Run run = Run.in(folder, "estimate", "box.plug");

@@ -11,7 +11,7 @@ import mouldwright.units.UnitSystem;
 /** Prints what the plan assumes because the spec is silent: the name, the value and why. */
 final class AssumedText {
 
-    private static final int NAME_AT_MOST = 30;
+    private static final int NAME_AT_MOST = 40;
 
     private final UnitSystem system;
 

@@ -88,7 +88,7 @@ final class CrownSearch {
     }
 
     private double height(double x, int stretch, double u) {
-        return board.height(stretch, u, loft.at(x).point(stretch, u));
+        return board.height(stretch, u, loft.point(x, stretch, u));
     }
 
     /** The greatest value between two bounds, never worse than at the start. */

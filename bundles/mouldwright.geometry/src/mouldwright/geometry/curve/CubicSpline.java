@@ -81,6 +81,16 @@ public final class CubicSpline {
      *  @param value filled with the values
      *  @param slope filled with the first derivatives */
     public void at(int span, double t, double[] value, double[] slope) {
+        at(span, t, 0, values[span].length, value, slope);
+    }
+
+    /** Some columns at a parameter, with their slopes.
+     *  @param span  the span to evaluate, also outside it
+     *  @param first the first column
+     *  @param count how many
+     *  @param value filled with the values
+     *  @param slope filled with the first derivatives */
+    public void at(int span, double t, int first, int count, double[] value, double[] slope) {
         double h = knots[span + 1] - knots[span];
         double w = (t - knots[span]) / h;
         double m = 1 - w;
@@ -89,9 +99,10 @@ public final class CubicSpline {
         double r = 6 * w * m / h;
         double e0 = m * (1 - 3 * w), e1 = w * (3 * w - 2);
         double[] a = values[span], b = values[span + 1], p = slopes[span], q = slopes[span + 1];
-        for (int c = 0; c < a.length; c++) {
-            value[c] = v0 * a[c] + v1 * b[c] + d0 * p[c] + d1 * q[c];
-            slope[c] = r * (b[c] - a[c]) + e0 * p[c] + e1 * q[c];
+        for (int k = 0; k < count; k++) {
+            int c = first + k;
+            value[k] = v0 * a[c] + v1 * b[c] + d0 * p[c] + d1 * q[c];
+            slope[k] = r * (b[c] - a[c]) + e0 * p[c] + e1 * q[c];
         }
     }
 

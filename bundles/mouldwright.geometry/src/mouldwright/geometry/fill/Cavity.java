@@ -6,12 +6,15 @@ import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
-import mouldwright.geometry.curve.Kronrod;
+import mouldwright.geometry.curve.Lobatto;
 import mouldwright.geometry.loft.Loft;
 import mouldwright.geometry.loft.Side;
 import mouldwright.geometry.measure.Measured;
 import mouldwright.geometry.offset.FoamLine;
+import mouldwright.geometry.offset.FoamSection;
 import mouldwright.geometry.offset.Layer;
+import mouldwright.geometry.offset.MovedLine;
+import mouldwright.geometry.plane.ConvexClip;
 import mouldwright.geometry.plane.Outline;
 import mouldwright.geometry.plane.Region;
 
@@ -20,24 +23,22 @@ import mouldwright.geometry.plane.Region;
 public final class Cavity {
     private final Loft loft;
     private final CavityOrder order;
+    private final List<ConvexClip> backbones;
     private final List<Cut> cuts = new ArrayList<>();
-    private final List<Region> ends;
 
     /** A section of the cavity with its weights in two quadrature orders, metres. */
-    private record Cut(double high, double low, Region poured, double net, double pocket) { }
+    private record Cut(double high, double low, MovedLine whole, CavitySection poured, double area, double net, double pocket) { }
 
     private Cavity(Loft loft, CavityOrder order, BooleanSupplier cancelled) {
         this.loft = loft;
         this.order = order;
+        this.backbones = ConvexClip.covering(order.backbones());
         double from = Math.max(order.foreX(), loft.startX()), to = Math.min(order.aftX(), loft.endX());
-        if (!(from < to)) {
-            ends = List.of();
+        if (!(from < to))
             return;
-        }
         List<Double> borders = borders(from, to);
         for (int i = 0; i + 1 < borders.size(); i++)
             addCuts(borders.get(i), borders.get(i + 1), cancelled);
-        ends = List.of(poured(from, Side.AFT, pocket(from, Side.AFT)), poured(to, Side.FORWARD, pocket(to, Side.FORWARD)));
     }
 
     /** Measures a cavity.
@@ -58,31 +59,22 @@ public final class Cavity {
     }
 
     private void addCuts(double from, double to, BooleanSupplier cancelled) {
-        for (int k = 0; k < Kronrod.SIZE; k++) {
+        for (int k = 0; k < Lobatto.SIZE; k++) {
             if (cancelled.getAsBoolean())
                 throw new CancellationException();
-            double x = from + (to - from) * Kronrod.node(k);
-            Region pocket = pocket(x, Side.AFT);
-            Region net = less(FoamLine.at(loft, x, Side.AFT, order.buildUp()), pocket);
-            cuts.add(new Cut(Kronrod.high(k) * (to - from), Kronrod.low(k) * (to - from), poured(x, Side.AFT, pocket),
-                    net.area(), pocket.area()));
+            double x = k == Lobatto.SIZE - 1 ? to : from + (to - from) * Lobatto.node(k);
+            cuts.add(cut(x, x == to ? Side.FORWARD : Side.AFT, Lobatto.high(k) * (to - from), Lobatto.low(k) * (to - from)));
         }
     }
 
-    private Region pocket(double x, Side side) {
-        return order.shell().isEmpty() ? Region.EMPTY
-                : FoamLine.within(loft, x, side, order.buildUp(), order.shell().getAsDouble());
-    }
-
-    private Region poured(double x, Side side, Region pocket) {
-        return less(FoamLine.grown(loft, x, side, order.buildUp(), order.overfill()), pocket);
-    }
-
-    private Region less(Region whole, Region pocket) {
-        Region rest = whole.minus(pocket);
-        for (Outline backbone : order.backbones())
-            rest = rest.minus(Region.of(backbone));
-        return rest;
+    private Cut cut(double x, Side side, double high, double low) {
+        FoamSection foam = FoamSection.of(loft, x, side, order.buildUp(), FoamLine.CHORD);
+        MovedLine whole = foam.grown(order.overfill());
+        MovedLine pocket = order.shell().isPresent() ? foam.within(order.shell().getAsDouble()) : MovedLine.nothing();
+        CavitySection poured = CavitySection.of(whole, pocket, backbones);
+        double area = poured.area();
+        double net = order.overfill() == 0 ? area : CavitySection.of(foam.foam(), pocket, backbones).area();
+        return new Cut(high, low, whole, poured, area, net, pocket.region().area());
     }
 
     private Measured sum(ToDoubleFunction<Cut> figure) {
@@ -97,7 +89,7 @@ public final class Cavity {
 
     /** Volume with overfill, cubic metres. */
     public Measured poured() {
-        return sum(c -> c.poured.area());
+        return sum(Cut::area);
     }
 
     /** Volume without overfill, cubic metres. */
@@ -107,12 +99,20 @@ public final class Cavity {
 
     /** What is carved off: poured less net, cubic metres. */
     public Measured trim() {
-        return sum(c -> c.poured.area() - c.net);
+        return sum(c -> c.area - c.net);
     }
 
     /** Volume of the pocket to be packed, backbones counted as part of it where they cross it, cubic metres. */
     public Measured pocket() {
         return sum(Cut::pocket);
+    }
+
+    /** How fast the volume with overfill changes with what it was measured with. An end that lies past the body moves nothing. */
+    public CavityRates rates() {
+        if (cuts.isEmpty())
+            return new CavityRates(0, 0, 0, 0);
+        double fore = order.foreX() < loft.startX() ? 0 : -cuts.getFirst().area, aft = order.aftX() > loft.endX() ? 0 : cuts.getLast().area;
+        return new CavityRates(sum(c -> c.poured.toBuildUp()).value(), fore, aft, sum(c -> c.area + c.poured.toScale()).value());
     }
 
     /** Whether the shell is thicker than the section somewhere, so that no pocket is left there. */
@@ -128,9 +128,8 @@ public final class Cavity {
     /** From where to where the cavity reaches, overfill counted. */
     public Extent extent(Attitude attitude) {
         double low = Double.POSITIVE_INFINITY, high = Double.NEGATIVE_INFINITY;
-        List<Region> all = new ArrayList<>(ends);
-        cuts.forEach(c -> all.add(c.poured));
-        for (Region region : all) {
+        for (Cut cut : cuts) {
+            Region region = cut.poured.broken() ? less(cut.whole.region(), Region.EMPTY) : cut.whole.region();
             low = Math.min(low, region.lowest(attitude.upY(), attitude.upZ()));
             high = Math.max(high, -region.lowest(-attitude.upY(), -attitude.upZ()));
         }
@@ -139,8 +138,7 @@ public final class Cavity {
 
     /** Volume between two heights along the upward direction, overfill counted, cubic metres. */
     public Measured between(Attitude attitude, double low, double high) {
-        return high <= low ? Measured.ZERO
-                : sum(c -> c.poured.areaBetween(attitude.upY(), attitude.upZ(), low, high));
+        return high <= low ? Measured.ZERO : sum(c -> c.poured.areaBetween(attitude, low, high));
     }
 
     /** Volumes of lifts of equal height from the lowest up. @param lifts how many, 1 or more */
@@ -155,6 +153,15 @@ public final class Cavity {
 
     /** The section of the cavity at an x, overfill counted. */
     public Region at(double x) {
-        return poured(x, Side.AFT, pocket(x, Side.AFT));
+        FoamSection foam = FoamSection.of(loft, x, Side.AFT, order.buildUp(), FoamLine.CHORD);
+        return less(foam.grown(order.overfill()).region(),
+                order.shell().isPresent() ? foam.within(order.shell().getAsDouble()).region() : Region.EMPTY);
+    }
+
+    private Region less(Region whole, Region pocket) {
+        Region rest = whole.minus(pocket);
+        for (Outline backbone : order.backbones())
+            rest = rest.minus(Region.of(backbone));
+        return rest;
     }
 }

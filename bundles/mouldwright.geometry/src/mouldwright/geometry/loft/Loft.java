@@ -117,6 +117,23 @@ public final class Loft {
         return sum + parameterLength(at) * shareInSpan(at, inside);
     }
 
+    /** A point of the surface, creases seen from their after side; cheaper than cutting the whole section.
+     *  @param x       metres aft; a place past an end is taken at the end
+     *  @param stretch from 0 @param u share of the stretch, 0 to 1 */
+    public SurfacePoint point(double x, int stretch, double u) {
+        double inside = Math.clamp(x, startX(), endX());
+        int span = spanAt(inside, Side.AFT);
+        Segment segment = segment(span);
+        int local = span - firstSpan(span), column = grid.below(u);
+        double v = segment.parameter(local, segment.share(local, inside));
+        if (segment.wayIn(v) != 0)
+            return at(x).point(stretch, u);
+        double[] value = new double[2 * Sampling.FIGURES], slope = new double[2 * Sampling.FIGURES];
+        segment.columns().at(local, v, (stretch * grid.columns() + column) * Sampling.FIGURES, value.length, value, slope);
+        double h = grid.u(column + 1) - grid.u(column);
+        return SliceRows.point(inside, segment.slope(v), value, slope, h, (u - grid.u(column)) / h);
+    }
+
     private Slice slice(int span, Segment segment, double v, double x, Side side) {
         int length = stretches() * grid.columns() * Sampling.FIGURES;
         double[] value = new double[length], slope = new double[length];

@@ -15,7 +15,7 @@ public final class Slice {
     private final double x;
     private final Side side;
     private final int span;
-    private final SliceGirth girth;
+    private SliceGirth girth;
 
     Slice(Loft loft, SliceRows rows, double x, Side side, int span) {
         this.loft = loft;
@@ -23,7 +23,13 @@ public final class Slice {
         this.x = x;
         this.side = side;
         this.span = span;
-        girth = new SliceGirth(loft.kind(), rows, loft.marks());
+    }
+
+    /** Worked out when first asked for: many sections are cut for a few points alone. */
+    private SliceGirth measured() {
+        if (girth == null)
+            girth = new SliceGirth(loft.kind(), rows, loft.marks());
+        return girth;
     }
 
     /** Metres aft of the datum. */
@@ -46,17 +52,17 @@ public final class Slice {
         return rows.point(x, stretch, u);
     }
 
-    /** A place with its share of the girth. @param stretch from 0 @param u share of the stretch, 0 to 1 */
+    /** A place with its share of the measured(). @param stretch from 0 @param u share of the stretch, 0 to 1 */
     public SurfacePlace place(int stretch, double u) {
-        double length = girth.lengthTo(stretch, u);
-        return new SurfacePlace(x, stretch, u, girth.share(length), girth.port(length));
+        double length = measured().lengthTo(stretch, u);
+        return new SurfacePlace(x, stretch, u, measured().share(length), measured().port(length));
     }
 
-    /** The place at a share of the half girth. A place on a closure is taken at the end of the nearest stretch.
+    /** The place at a share of the half measured(). A place on a closure is taken at the end of the nearest stretch.
      *  @param share 0 at bottom centre to 1 at top centre
      *  @param port  on the port side; no matter for a half body */
     public SurfacePlace placeAtShare(double share, boolean port) {
-        return girth.place(x, share, port);
+        return measured().place(x, share, port);
     }
 
     /** Share of the half girth at which a place of the girth lies, 0 to 1; empty if no such line is known.
@@ -65,7 +71,7 @@ public final class Slice {
     public Optional<Double> share(GirthPlace place, boolean port) {
         return switch (place) {
             case GirthPlace.AtShare at -> Optional.of(Math.clamp(at.share(), 0.0, 1.0));
-            case GirthPlace.OnLine on -> girth.line(on.name(), port);
+            case GirthPlace.OnLine on -> measured().line(on.name(), port);
         };
     }
 
@@ -87,17 +93,17 @@ public final class Slice {
     public List<GirthRange> ranges(ShareSet shares, boolean port) {
         List<GirthRange> ranges = new ArrayList<>();
         for (ShareSet.Interval interval : shares.intervals())
-            ranges.addAll(girth.ranges(interval, port));
+            ranges.addAll(measured().ranges(interval, port));
         return ranges;
     }
 
     /** Length of closure within some shares, one side, metres. */
     public double closureWithin(ShareSet shares) {
-        return shares.intervals().stream().mapToDouble(girth::closureWithin).sum();
+        return shares.intervals().stream().mapToDouble(measured()::closureWithin).sum();
     }
 
     /** Length of the whole outline, metres. */
-    public double girth() { return girth.girth(); }
+    public double girth() { return measured().girth(); }
 
     /** Area, square metres. */
     public double area() { return Math.max(0, sides() * moment(0)); }
@@ -133,10 +139,10 @@ public final class Slice {
     }
 
     /** Length of the closure at bottom centre, one side, metres. */
-    public double bottomClosure() { return girth.bottomClosure(); }
+    public double bottomClosure() { return measured().bottomClosure(); }
 
     /** Length of the closure at top centre, one side, metres. */
-    public double topClosure() { return girth.topClosure(); }
+    public double topClosure() { return measured().topClosure(); }
 
     /** Whether there is no area: at a pointed or knife-edged end. */
     public boolean isDegenerate() {

@@ -24,8 +24,8 @@ final class SliceRows {
     private void replacePoint(int wayIn) {
         double size = 0, around = 0;
         for (int i = 0; i < value.length; i += F) {
-            size = Math.max(size, Math.hypot(slope[i + 2], slope[i + 3]));
-            around = Math.max(around, Math.hypot(value[i + 2], value[i + 3]));
+            size = Math.max(size, Math.sqrt(slope[i + 2] * slope[i + 2] + slope[i + 3] * slope[i + 3]));
+            around = Math.max(around, Math.sqrt(value[i + 2] * value[i + 2] + value[i + 3] * value[i + 3]));
         }
         if (around > 1e-9 * size)
             return;
@@ -64,7 +64,7 @@ final class SliceRows {
 
     /** Length of outline per u. */
     double speed(int index) {
-        return Math.hypot(value[index + 2], value[index + 3]);
+        return Math.sqrt(value[index + 2] * value[index + 2] + value[index + 3] * value[index + 3]);
     }
 
     /** Surface per u and v. */
@@ -90,21 +90,40 @@ final class SliceRows {
                 out[4 + i] = slope[a + i] * (1 - w) + slope[b + i] * w;
             }
         } else {
-            double m = 1 - w;
-            double v0 = m * m * (1 + 2 * w), v1 = w * w * (3 - 2 * w), d0 = h * w * m * m, d1 = -h * w * w * m;
-            double r = 6 * w * m / h, e0 = m * (1 - 3 * w), e1 = w * (3 * w - 2);
-            for (int i = 0; i < 2; i++) {
-                out[i] = v0 * value[a + i] + v1 * value[b + i] + d0 * value[a + 2 + i] + d1 * value[b + 2 + i];
-                out[2 + i] = r * (value[b + i] - value[a + i]) + e0 * value[a + 2 + i] + e1 * value[b + 2 + i];
-                out[4 + i] = v0 * slope[a + i] + v1 * slope[b + i] + d0 * slope[a + 2 + i] + d1 * slope[b + 2 + i];
-            }
+            between(value, slope, a, h, w, out);
         }
         out[6] = density(out[2], out[3], out[4], out[5]);
+    }
+
+    /** The cubic between two neighbouring columns. @param a where the first one's figures start */
+    private static void between(double[] value, double[] slope, int a, double h, double w, double[] out) {
+        int b = a + F;
+        double m = 1 - w;
+        double v0 = m * m * (1 + 2 * w), v1 = w * w * (3 - 2 * w), d0 = h * w * m * m, d1 = -h * w * w * m;
+        double r = 6 * w * m / h, e0 = m * (1 - 3 * w), e1 = w * (3 * w - 2);
+        for (int i = 0; i < 2; i++) {
+            out[i] = v0 * value[a + i] + v1 * value[b + i] + d0 * value[a + 2 + i] + d1 * value[b + 2 + i];
+            out[2 + i] = r * (value[b + i] - value[a + i]) + e0 * value[a + 2 + i] + e1 * value[b + 2 + i];
+            out[4 + i] = v0 * slope[a + i] + v1 * slope[b + i] + d0 * slope[a + 2 + i] + d1 * slope[b + 2 + i];
+        }
     }
 
     SurfacePoint point(double x, int stretch, double u) {
         double[] p = new double[7];
         at(stretch, u, p);
+        return point(x, xv, p, point);
+    }
+
+    /** A place between two columns alone, anywhere but at a pinched end.
+     *  @param value y, z, yu, zu of the column below and of the one above @param slope the same by v
+     *  @param h between them @param w share of that */
+    static SurfacePoint point(double x, double xv, double[] value, double[] slope, double h, double w) {
+        double[] p = new double[6];
+        between(value, slope, 0, h, w, p);
+        return point(x, xv, p, false);
+    }
+
+    private static SurfacePoint point(double x, double xv, double[] p, boolean atPoint) {
         double nx = p[5] * p[2] - p[4] * p[3], ny = xv * p[3], nz = -xv * p[2];
         double length = Math.sqrt(nx * nx + ny * ny + nz * nz);
         if (length > 0) {
@@ -112,6 +131,6 @@ final class SliceRows {
             ny /= length;
             nz /= length;
         }
-        return new SurfacePoint(x, p[0], p[1], nx, ny, nz, point ? 0 : p[2], point ? 0 : p[3], p[4] / xv, p[5] / xv);
+        return new SurfacePoint(x, p[0], p[1], nx, ny, nz, atPoint ? 0 : p[2], atPoint ? 0 : p[3], p[4] / xv, p[5] / xv);
     }
 }

@@ -1,7 +1,9 @@
 package mouldwright.geometry.plane;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** A closed ring of straight pieces in a section plane, counter-clockwise in (y, z), that is, seen from aft looking forward
  *  with starboard to the right. The first point is not repeated. */
@@ -29,6 +31,11 @@ public final class Outline {
         return ring.signedArea() < 0 ? of(kept.reversed()) : ring;
     }
 
+    /** A ring as it stands: counter-clockwise, no corner repeated. The arrays are kept, not copied. */
+    static Outline ring(double[] y, double[] z) {
+        return new Outline(y, z);
+    }
+
     /** The corners in order. */
     public List<PlanePoint> points() {
         List<PlanePoint> points = new ArrayList<>();
@@ -47,7 +54,10 @@ public final class Outline {
     public double z(int corner) { return z[corner]; }
 
     private double signedArea() {
-        return moments()[0];
+        double twice = 0;
+        for (int i = 1; i + 1 < y.length; i++)
+            twice += (y[i] - y[0]) * (z[i + 1] - z[0]) - (z[i] - z[0]) * (y[i + 1] - y[0]);
+        return twice / 2;
     }
 
     /** Area and first moments by the shoelace formula, about the first corner so that distance from the origin costs no
@@ -92,6 +102,25 @@ public final class Outline {
         return of(points().stream().map(p -> new PlanePoint(p.y() * factor, p.z() * factor)).toList());
     }
 
+    boolean runsClockwise() {
+        return signedArea() < 0;
+    }
+
+    Outline counterClockwise() {
+        return runsClockwise() ? of(points().reversed()) : this;
+    }
+
+    /** Scaled by a factor about its centroid. */
+    Outline swollen(double factor) {
+        PlanePoint centre = centroid();
+        double[] py = new double[y.length], pz = new double[z.length];
+        for (int i = 0; i < y.length; i++) {
+            py[i] = centre.y() + (y[i] - centre.y()) * factor;
+            pz[i] = centre.z() + (z[i] - centre.z()) * factor;
+        }
+        return new Outline(py, pz);
+    }
+
     /** Smallest half-breadth, metres. */
     public double minY() { return least(y); }
 
@@ -118,6 +147,63 @@ public final class Outline {
         return greatest;
     }
 
+    /** Green's formula with heights clipped to the band: what an edge spans outside it adds nothing. */
+    public double areaBetween(double dy, double dz, double low, double high) {
+        double sum = 0;
+        for (int i = 0; i < y.length; i++) {
+            int j = next(i);
+            double h0 = y[i] * dy + z[i] * dz, h1 = y[j] * dy + z[j] * dz;
+            double a = Math.clamp(h0, low, high), b = Math.clamp(h1, low, high);
+            if (a == b)
+                continue;
+            double w0 = y[i] * dz - z[i] * dy, w1 = y[j] * dz - z[j] * dy;
+            double wa = w0 + (w1 - w0) * (a - h0) / (h1 - h0), wb = w0 + (w1 - w0) * (b - h0) / (h1 - h0);
+            sum += 0.5 * (wa + wb) * (b - a);
+        }
+        return Math.abs(sum);
+    }
+
+    /** Lowest place along a direction, metres from the origin. */
+    public double lowest(double directionY, double directionZ) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < y.length; i++)
+            least = Math.min(least, y[i] * directionY + z[i] * directionZ);
+        return least;
+    }
+
+    /** A place inside, halfway over the widest part at about half height; empty for a ring without area. */
+    Optional<PlanePoint> inside() {
+        double middle = 0.5 * (minZ() + maxZ()), below = minZ(), above = maxZ();
+        for (double at : z) {                                   // between corners, so that no edge ends there
+            below = at <= middle ? Math.max(below, at) : below;
+            above = at > middle ? Math.min(above, at) : above;
+        }
+        double height = 0.5 * (below + above);
+        double[] cuts = new double[y.length];
+        int count = 0;
+        for (int i = 0; i < y.length; i++) {
+            int j = next(i);
+            if (z[i] <= height != z[j] <= height)
+                cuts[count++] = y[i] + (y[j] - y[i]) * (height - z[i]) / (z[j] - z[i]);
+        }
+        Arrays.sort(cuts, 0, count);
+        double width = 0, at = 0;
+        for (int k = 0; k + 1 < count; k += 2)
+            if (cuts[k + 1] - cuts[k] > width) {
+                width = cuts[k + 1] - cuts[k];
+                at = 0.5 * (cuts[k] + cuts[k + 1]);
+            }
+        return width > 0 ? Optional.of(new PlanePoint(at, height)) : Optional.empty();
+    }
+
+    private double squareDistance(int edge, double py, double pz) {
+        int to = next(edge);
+        double dy = y[to] - y[edge], dz = z[to] - z[edge], square = dy * dy + dz * dz;
+        double w = square == 0 ? 0 : Math.clamp(((py - y[edge]) * dy + (pz - z[edge]) * dz) / square, 0.0, 1.0);
+        double fy = y[edge] + w * dy - py, fz = z[edge] + w * dz - pz;
+        return fy * fy + fz * fz;
+    }
+
     /** Whether a place lies inside the ring; one exactly on it may count either way. */
     public boolean contains(PlanePoint place) {
         return Winding.number(y, z, place.y(), place.z()) != 0;
@@ -126,13 +212,9 @@ public final class Outline {
     /** Shortest distance from a place to the ring itself, metres. */
     public double distance(PlanePoint place) {
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < y.length; i++) {
-            double dy = y[next(i)] - y[i], dz = z[next(i)] - z[i];
-            double square = dy * dy + dz * dz;
-            double w = square == 0 ? 0 : Math.clamp(((place.y() - y[i]) * dy + (place.z() - z[i]) * dz) / square, 0.0, 1.0);
-            least = Math.min(least, Math.hypot(y[i] + w * dy - place.y(), z[i] + w * dz - place.z()));
-        }
-        return least;
+        for (int i = 0; i < y.length; i++)
+            least = Math.min(least, squareDistance(i, place.y(), place.z()));
+        return Math.sqrt(least);
     }
 
     double[] ys() { return y; }

@@ -3,100 +3,79 @@ package mouldwright.geometry.plane;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.valid.IsValidOp;
 
 /** A part of a section plane: none, one or several pieces, each with or without holes. */
 public final class Region {
-    private static final GeometryFactory FACTORY = new GeometryFactory();
     /** Overlays round to a grid of 10 nm: outlines of neighbouring sections run within rounding of each other over long stretches (where nothing is
      *  moulded they coincide), and overlays of such lines in floating point can lose a whole region without a word. */
     private static final PrecisionModel GRID = new PrecisionModel(1e8);
+    private static final double SWELLING = 1e-9;
+    /** Largest first; equal ones by where they lie, so that the order never hangs on how they were found. */
+    private static final Comparator<Piece> ORDER = Comparator.comparingDouble(Piece::area).reversed()
+            .thenComparingDouble(piece -> piece.outer().minY()).thenComparingDouble(piece -> piece.outer().minZ());
 
     /** Nothing. */
     public static final Region EMPTY = new Region(List.of());
 
-    private final List<Polygon> polygons;
+    private final List<Piece> pieces;
 
-    private Region(List<Polygon> polygons) {
-        this.polygons = polygons;
+    private Region(List<Piece> pieces) {
+        this.pieces = pieces;
     }
 
     /** What an outline encloses; where the outline crosses itself, what it runs round counter-clockwise. */
     public static Region of(Outline outline) {
-        return WoundRegion.of(outline.ys(), outline.zs(), p -> true);
+        return wound(outline.ys(), outline.zs());
     }
 
     /** What a closed ring, which may cross itself, runs round more often counter-clockwise than clockwise.
      *  @param y half-breadths of its corners, metres
      *  @param z heights of its corners, metres */
     public static Region wound(double[] y, double[] z) {
-        return WoundRegion.of(y, z, p -> true);
+        return WoundRegion.of(y, z, p -> true, false).region();
     }
 
-    /** The same, but only those faces of it whose inside is wanted.
-     *  @param wanted asked of one place inside each face */
-    public static Region wound(double[] y, double[] z, Predicate<PlanePoint> wanted) {
-        return WoundRegion.of(y, z, wanted);
-    }
-
+    /** In the same order, and each ring from the same corner, whichever way they were found. */
     static Region of(Geometry geometry) {
-        List<Polygon> polygons = new ArrayList<>();
-        for (Object found : PolygonExtracter.getPolygons(geometry))
+        List<Piece> pieces = new ArrayList<>();
+        for (Object found : PolygonExtracter.getPolygons(geometry.norm()))
             if (found instanceof Polygon polygon && !polygon.isEmpty())
-                polygons.add(polygon);
-        polygons.sort(Comparator.comparingDouble(Polygon::getArea).reversed());
-        return new Region(polygons);
+                pieces.add(Piece.of(polygon));
+        return sorted(pieces);
     }
 
-    /** The ring as it stands, if it is simple and runs counter-clockwise. */
-    static Polygon polygon(double[] y, double[] z) {
-        Coordinate[] ring = new Coordinate[y.length + 1];
-        for (int i = 0; i < y.length; i++)
-            ring[i] = new Coordinate(y[i], z[i]);
-        ring[y.length] = ring[0];
-        return FACTORY.createPolygon(ring);
-    }
-
-    static boolean valid(Polygon polygon) {
-        return new IsValidOp(polygon).isValid();
+    static Region simple(Outline outline) {
+        return new Region(List.of(Piece.of(outline, List.of())));
     }
 
     /** Whether nothing is left. */
-    public boolean isEmpty() { return polygons.isEmpty(); }
+    public boolean isEmpty() { return pieces.isEmpty(); }
 
     /** Outer outlines of the pieces, largest first. */
     public List<Outline> pieces() {
-        return polygons.stream().map(p -> outline(p.getExteriorRing())).toList();
+        return pieces.stream().map(Piece::outer).toList();
     }
+
+    List<Piece> parts() { return pieces; }
 
     /** Outlines of the holes of all pieces. */
     public List<Outline> holes() {
-        List<Outline> holes = new ArrayList<>();
-        for (Polygon p : polygons)
-            for (int i = 0; i < p.getNumInteriorRing(); i++)
-                holes.add(outline(p.getInteriorRingN(i)));
-        return holes;
-    }
-
-    private static Outline outline(LinearRing ring) {
-        List<PlanePoint> points = new ArrayList<>();
-        for (Coordinate c : ring.getCoordinates())
-            points.add(new PlanePoint(c.x, c.y));
-        return Outline.of(points);
+        return pieces.stream().flatMap(piece -> piece.holes().stream()).toList();
     }
 
     /** Area, holes taken off, square metres. */
     public double area() {
-        return polygons.stream().mapToDouble(Polygon::getArea).sum();
+        double sum = 0;
+        for (Piece piece : pieces)
+            sum += piece.area();
+        return sum;
     }
 
     /** Centroid of the area; the origin if there is none. */
@@ -111,50 +90,103 @@ public final class Region {
     public Region withoutCrumbs(double share) {
         if (isEmpty())
             return this;
-        double least = share * polygons.getFirst().getArea();
-        return new Region(polygons.stream().filter(p -> p.getArea() >= least).map(p -> filled(p, least)).toList());
-    }
-
-    private static Polygon filled(Polygon polygon, double least) {
-        List<LinearRing> holes = new ArrayList<>();
-        for (int i = 0; i < polygon.getNumInteriorRing(); i++)
-            if (FACTORY.createPolygon(polygon.getInteriorRingN(i)).getArea() >= least)
-                holes.add(polygon.getInteriorRingN(i));
-        return holes.size() == polygon.getNumInteriorRing() ? polygon
-                : FACTORY.createPolygon(polygon.getExteriorRing(), holes.toArray(LinearRing[]::new));
+        double least = share * pieces.getFirst().area();
+        return new Region(pieces.stream().filter(piece -> piece.area() >= least).map(piece -> piece.filled(least)).toList());
     }
 
     /** The same pieces with their holes filled. */
     public Region withoutHoles() {
-        return new Region(polygons.stream().map(p -> filled(p, Double.POSITIVE_INFINITY)).toList());
+        return new Region(pieces.stream().map(piece -> piece.filled(Double.POSITIVE_INFINITY)).toList());
     }
 
     /** The largest piece alone. */
     public Region largest() {
-        return polygons.size() < 2 ? this : new Region(polygons.subList(0, 1));
+        return pieces.size() < 2 ? this : new Region(pieces.subList(0, 1));
     }
 
     private Geometry geometry() {
-        return polygons.size() == 1 ? polygons.getFirst() : FACTORY.createMultiPolygon(polygons.toArray(Polygon[]::new));
+        if (pieces.size() == 1)
+            return pieces.getFirst().polygon();
+        Polygon[] polygons = pieces.stream().map(Piece::polygon).toArray(Polygon[]::new);
+        return polygons[0].getFactory().createMultiPolygon(polygons);
     }
 
     /** What lies in both. */
     public Region intersection(Region other) {
-        return isEmpty() || other.isEmpty() ? EMPTY : overlay(other, OverlayNG.INTERSECTION);
+        return isEmpty() || other.isEmpty() ? EMPTY : overlay(other, RingOverlay.Wanted.BOTH);
     }
 
     /** What lies in either. */
     public Region union(Region other) {
-        return isEmpty() ? other : other.isEmpty() ? this : overlay(other, OverlayNG.UNION);
+        return isEmpty() ? other : other.isEmpty() ? this : overlay(other, RingOverlay.Wanted.EITHER);
     }
 
     /** What lies in this and not in the other. */
     public Region minus(Region other) {
-        return isEmpty() || other.isEmpty() ? this : overlay(other, OverlayNG.DIFFERENCE);
+        return isEmpty() || other.isEmpty() ? this : overlay(other, RingOverlay.Wanted.FIRST_ALONE);
     }
 
-    private Region overlay(Region other, int operation) {
+    /** Plain rings are walked along; where they touch, once more with one of them swollen by less than a nanometre to the metre,
+     *  so that lines which coincide part or cross. Everything else is overlaid on the grid. */
+    private Region overlay(Region other, RingOverlay.Wanted wanted) {
+        Optional<Outline> mine = plain(), its = other.plain();
+        if (mine.isEmpty() || its.isEmpty())
+            return onGrid(other, wanted);
+        return walked(mine.get(), its.get(), wanted).or(() -> walked(mine.get(), its.get().swollen(1 + SWELLING), wanted))
+                .orElseGet(() -> onGrid(other, wanted));
+    }
+
+    private static Optional<Region> walked(Outline a, Outline b, RingOverlay.Wanted wanted) {
+        return EdgeSweep.between(a, b).flatMap(crossings -> crossings.isEmpty() ? Optional.of(apart(a, b, wanted))
+                : RingOverlay.of(a, b, crossings, wanted).map(Region::ofRings));
+    }
+
+    /** Of two rings that do not meet. */
+    private static Region apart(Outline a, Outline b, RingOverlay.Wanted wanted) {
+        boolean within = b.contains(new PlanePoint(a.y(0), a.z(0)));
+        boolean around = !within && a.contains(new PlanePoint(b.y(0), b.z(0)));
+        return switch (wanted) {
+            case BOTH -> within ? simple(a) : around ? simple(b) : EMPTY;
+            case EITHER -> within ? simple(b) : around ? simple(a) : sorted(List.of(Piece.of(a, List.of()), Piece.of(b, List.of())));
+            case FIRST_ALONE -> within ? EMPTY : new Region(List.of(Piece.of(a, around ? List.of(b) : List.of())));
+        };
+    }
+
+    /** Pieces, or one piece with holes. */
+    private static Region ofRings(List<double[][]> rings) {
+        List<Outline> outer = new ArrayList<>(), holes = new ArrayList<>();
+        for (double[][] ring : rings)
+            if (ring[0].length > 2)
+                (Outline.ring(ring[0], ring[1]).runsClockwise() ? holes : outer).add(Outline.ring(ring[0], ring[1]).counterClockwise());
+        return outer.size() == 1 ? new Region(List.of(Piece.of(outer.getFirst(), holes)))
+                : sorted(outer.stream().map(ring -> Piece.of(ring, List.of())).toList());
+    }
+
+    private static Region sorted(List<Piece> pieces) {
+        List<Piece> sorted = new ArrayList<>(pieces);
+        sorted.sort(ORDER);
+        return new Region(sorted);
+    }
+
+    private Optional<Outline> plain() {
+        return pieces.size() == 1 && pieces.getFirst().holes().isEmpty() ? Optional.of(pieces.getFirst().outer()) : Optional.empty();
+    }
+
+    private Region onGrid(Region other, RingOverlay.Wanted wanted) {
+        int operation = switch (wanted) {
+            case BOTH -> OverlayNG.INTERSECTION;
+            case EITHER -> OverlayNG.UNION;
+            case FIRST_ALONE -> OverlayNG.DIFFERENCE;
+        };
         return of(OverlayNG.overlay(geometry(), other.geometry(), operation, GRID));
+    }
+
+    /** Area of what lies inside a convex ring, square metres. */
+    public double areaWithin(ConvexClip clip) {
+        double sum = 0;
+        for (Piece piece : pieces)
+            sum += piece.areaWithin(clip);
+        return sum;
     }
 
     /** Area of what lies between two heights measured along a direction.
@@ -164,36 +196,16 @@ public final class Region {
      *  @param high metres along the direction from the origin */
     public double areaBetween(double directionY, double directionZ, double low, double high) {
         double sum = 0;
-        for (Polygon p : polygons) {
-            sum += Math.abs(between(p.getExteriorRing(), directionY, directionZ, low, high));
-            for (int i = 0; i < p.getNumInteriorRing(); i++)
-                sum -= Math.abs(between(p.getInteriorRingN(i), directionY, directionZ, low, high));
-        }
-        return sum;
-    }
-
-    /** Green's formula with heights clipped to the band: what an edge spans outside it adds nothing. */
-    private static double between(LinearRing ring, double dy, double dz, double low, double high) {
-        Coordinate[] c = ring.getCoordinates();
-        double sum = 0;
-        for (int i = 0; i + 1 < c.length; i++) {
-            double h0 = c[i].x * dy + c[i].y * dz, h1 = c[i + 1].x * dy + c[i + 1].y * dz;
-            double w0 = c[i].x * dz - c[i].y * dy, w1 = c[i + 1].x * dz - c[i + 1].y * dy;
-            double a = Math.clamp(h0, low, high), b = Math.clamp(h1, low, high);
-            if (a == b)
-                continue;
-            double wa = w0 + (w1 - w0) * (a - h0) / (h1 - h0), wb = w0 + (w1 - w0) * (b - h0) / (h1 - h0);
-            sum += 0.5 * (wa + wb) * (b - a);
-        }
+        for (Piece piece : pieces)
+            sum += piece.areaBetween(directionY, directionZ, low, high);
         return sum;
     }
 
     /** Lowest place along a direction, metres from the origin; infinite if there is nothing. */
     public double lowest(double directionY, double directionZ) {
         double least = Double.POSITIVE_INFINITY;
-        for (Polygon p : polygons)
-            for (Coordinate c : p.getExteriorRing().getCoordinates())
-                least = Math.min(least, c.x * directionY + c.y * directionZ);
+        for (Piece piece : pieces)
+            least = Math.min(least, piece.outer().lowest(directionY, directionZ));
         return least;
     }
 }

@@ -14,6 +14,7 @@ import mouldwright.project.ReadResult;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.ResourceSet;
+import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.util.IResourceScopeCache;
 
 /** Finds and loads the libraries a file uses, from its project and the library folders named there, and from nowhere else. */
@@ -62,7 +63,7 @@ public class Libraries {
 		if (resource == null) {
 			resource = set.createResource(uri);
 			try {
-				resource.load(new ByteArrayInputStream(text.text().getBytes(StandardCharsets.UTF_8)), Map.of());
+				resource.load(new ByteArrayInputStream(text.text().getBytes(StandardCharsets.UTF_8)), Map.of(XtextResource.OPTION_ENCODING, StandardCharsets.UTF_8.name()));
 			} catch (IOException e) {
 				throw new UncheckedIOException(e);
 			}

@@ -9,21 +9,15 @@ import java.util.function.BooleanSupplier;
 import mouldwright.geometry.fill.Attitude;
 import mouldwright.geometry.fill.Cavity;
 import mouldwright.geometry.fill.CavityOrder;
-import mouldwright.geometry.loft.Loft;
-import mouldwright.geometry.loft.Side;
+import mouldwright.geometry.fill.CavityRates;
 import mouldwright.geometry.measure.Measured;
-import mouldwright.geometry.offset.BuildUp;
-import mouldwright.geometry.offset.FoamLine;
-import mouldwright.geometry.offset.Layer;
 import mouldwright.geometry.plane.Outline;
-import mouldwright.geometry.plane.Region;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.Fill;
 import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Spec;
-import mouldwright.process.Cure;
 import mouldwright.process.Pour;
 import mouldwright.units.Dimension;
 
@@ -91,9 +85,9 @@ final class FillMeasuring {
         double height = cavity.extent(lying).height();
         double limit = Math.max(FoamFacts.lift(fill.foam()).likely(), height / MOST_LIFTS);
         List<Measured> lifts = height > 0 ? cavity.lifts(lying, Pour.lifts(height, limit)) : List.of();
-        Responses responses = new Responses(order.bay(), order.cavity(), poured.value());
+        CavityRates rates = cavity.rates();
         return new FillMeasures.BayFill(order.bay(), order.core(), order.attitude(), cavity, poured, cavity.trim(), height,
-                lifts, responses.toBuildUp(), responses.toShrink(), responses.toSheet());
+                lifts, toBuildUp(order.bay(), rates), toShrink(order, rates), toSheet(order.bay(), rates));
     }
 
     private void report(FillMeasures.BayFill bay) {
@@ -108,81 +102,27 @@ final class FillMeasuring {
                     "look at the lift limit's unit", limit);
     }
 
-    /** How a bay's poured volume answers to things with a range. Volumes at the ends of a range are taken in proportion to
-     *  the section at half length and to the clear length: ranges are narrow, and what they change is a few per cent. */
-    private final class Responses {
-        private final Bay bay;
-        private final CavityOrder order;
-        private final double poured;
-        private double atHalf = Double.NaN;
-
-        Responses(Bay bay, CavityOrder order, double poured) {
-            this.bay = bay;
-            this.order = order;
-            this.poured = poured;
-        }
-
-        Response toBuildUp() {
-            if (!(buildUp[0] < buildUp[2]))
-                return Response.NONE;
-            return Response.of(buildUp[0], withBuildUp(buildUp[0]), buildUp[1], poured, buildUp[2], withBuildUp(buildUp[2]));
-        }
-
-        private double withBuildUp(double general) {
-            return volume(shape.plug(), with(order.foreX(), order.aftX(), BuildUps.withGeneral(order.buildUp(), general)));
-        }
-
-        Response toShrink() {
-            Given shrink = spec.body().shrink();
-            if (!shrink.ranged())
-                return Response.NONE;
-            return Response.of(shrink.low(), atShrink(shrink.low()), shrink.likely(), poured, shrink.high(), atShrink(shrink.high()));
-        }
-
-        /** The plug another size, its plates as thick as before. */
-        private double atShrink(double shrink) {
-            double ratio = Cure.plugScale(shrink) / shape.scale();
-            double fore = bay.fore().plugX() * ratio + order.foreX() - bay.fore().plugX();
-            double aft = bay.aft().plugX() * ratio + order.aftX() - bay.aft().plugX();
-            List<Layer> layers = order.buildUp().layers().stream()
-                    .map(layer -> new Layer(layer.fromX() * ratio, layer.toX() * ratio, layer.band(), layer.thickness())).toList();
-            return volume(shape.plug().scaled(ratio), with(fore, aft, new BuildUp(layers, order.buildUp().bare())));
-        }
-
-        Response toSheet() {
-            Optional<Given> sheet = spec.frame().map(Frame::thickness).filter(Given::ranged);
-            return sheet.map(t -> Response.of(t.low(), atSheet(t.low()), t.likely(), poured, t.high(), atSheet(t.high())))
-                    .orElse(Response.NONE);
-        }
-
-        private double atSheet(double sheet) {
-            return poured * Math.max(0, bay.aft().forwardFace(sheet) - bay.fore().aftFace(sheet)) / length(order);
-        }
-
-        private CavityOrder with(double fore, double aft, BuildUp changed) {
-            return new CavityOrder(fore, aft, changed, order.overfill(), order.shell(), order.backbones());
-        }
-
-        private double volume(Loft plug, CavityOrder changed) {
-            if (Double.isNaN(atHalf))
-                atHalf = section(shape.plug(), order);
-            return atHalf > 0 ? poured * section(plug, changed) * length(changed) / (atHalf * length(order)) : poured;
-        }
+    /** Besides what it takes off the foam, the build-up moves plates in at moulded ends. */
+    private Response toBuildUp(Bay bay, CavityRates rates) {
+        double ends = (bay.fore().moved() ? rates.foreEnd() : 0) - (bay.aft().moved() ? rates.aftEnd() : 0);
+        return buildUp[0] < buildUp[2] ? new Response(buildUp[1], rates.buildUp() + ends) : Response.NONE;
     }
 
-    private static double length(CavityOrder order) {
-        return order.aftX() - order.foreX();
+    /** The plates' thickness moves the faces the foam lies against. */
+    private Response toSheet(Bay bay, CavityRates rates) {
+        Optional<Given> sheet = spec.frame().map(Frame::thickness).filter(Given::ranged);
+        double fore = bay.fore().aftFace(1) - bay.fore().aftFace(0), aft = bay.aft().forwardFace(1) - bay.aft().forwardFace(0);
+        return sheet.map(t -> new Response(t.likely(), rates.foreEnd() * fore + rates.aftEnd() * aft)).orElse(Response.NONE);
     }
 
-    /** Area of the cavity at half length, m2. */
-    private static double section(Loft plug, CavityOrder order) {
-        double x = (order.foreX() + order.aftX()) / 2;
-        Region foam = FoamLine.grown(plug, x, Side.AFT, order.buildUp(), order.overfill());
-        if (order.shell().isPresent())
-            foam = foam.minus(FoamLine.within(plug, x, Side.AFT, order.buildUp(), order.shell().getAsDouble()));
-        for (Outline backbone : order.backbones())
-            foam = foam.minus(Region.of(backbone));
-        return foam.area();
+    /** The plug grows by 1 / (1 - shrink), and its station lines with it; build-up at moulded ends and plates stay as they are. */
+    private Response toShrink(Order order, CavityRates rates) {
+        Given shrink = spec.body().shrink();
+        if (!shrink.ranged())
+            return Response.NONE;
+        double fore = order.cavity().foreX() - order.bay().fore().station().x() * shape.scale();
+        double aft = order.cavity().aftX() - order.bay().aft().station().x() * shape.scale();
+        return new Response(shrink.likely(), (rates.scale() - rates.foreEnd() * fore - rates.aftEnd() * aft) * shape.scale());
     }
 
     private void report(Bay bay, PlanFault.Kind kind, String message, String remedy, double figure) {

@@ -145,7 +145,7 @@ final class FillStage implements Stage {
         answer(inputs, responses, spec.frame().map(frame -> ledger.given(frame.thickness())), bay.toSheet());
         String words = "as measured, with overfill" + (stated > 2 ? " and shell" : ", solid");
         return ledger.quantity(bay.bay().id("cavity"), "Cavity, " + bay.bay().words(), VOLUME)
-                .from(responses.isEmpty() ? words : words + ", and as it was measured again at the ends of each range", inputs, v -> {
+                .from(responses.isEmpty() ? words : words + ", and as its sections answer to what has a range", inputs, v -> {
                     double volume = v[0];
                     for (int i = 0; i < responses.size(); i++)
                         volume += responses.get(i).change(v[stated + i]);

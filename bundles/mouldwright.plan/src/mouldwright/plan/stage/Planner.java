@@ -43,12 +43,29 @@ public final class Planner {
             ledger.turnTo(stage.name());
             stage.quantify(spec, measurements, ledger);
         }
+        gather(wanted, spec, measurements, ledger);
         Reckoning reckoning = ledger.close();
         Lists lists = new Lists();
         for (Stage stage : wanted)
             stage.list(spec, measurements, reckoning, lists);
         return new BuildPlan(spec, assumed(measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
                 lists.pots(), measurements.faults(), measurements, reckoning);
+    }
+
+    private static void gather(List<Stage> wanted, Spec spec, Measurements measurements, Ledger ledger) {
+        TaskBook tasks = new TaskBook();
+        OrderBook orders = new OrderBook();
+        for (Stage stage : wanted) {
+            ledger.turnTo(stage.name());
+            tasks.turnTo(stage.name());
+            orders.turnTo(stage.name());
+            stage.tasks(spec, measurements, ledger, tasks);
+            stage.orders(spec, measurements, ledger, orders);
+        }
+        for (Stage stage : wanted) {
+            ledger.turnTo(stage.name());
+            stage.conclude(spec, measurements, tasks, orders, ledger);
+        }
     }
 
     private static List<Assumption> assumed(Measurements measurements, Ledger ledger) {

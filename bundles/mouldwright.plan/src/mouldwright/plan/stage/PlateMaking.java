@@ -12,6 +12,7 @@ import mouldwright.geometry.frame.PlateResult;
 import mouldwright.geometry.frame.Plates;
 import mouldwright.geometry.loft.Side;
 import mouldwright.geometry.offset.FoamLine;
+import mouldwright.geometry.plane.ConvexClip;
 import mouldwright.geometry.plane.Outline;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.geometry.plane.Region;
@@ -95,9 +96,10 @@ final class PlateMaking {
             wood = wood.minus(FoamLine.within(shape.plug(), border.plugX(), border.side(), shape.buildUp(),
                     frame.rim().likely()));
         double play = frame.clearance().likely();
-        for (Frame.Backbone backbone : frame.backbones())
-            wood = wood.minus(Region.of(rectangle(backbone, play)));
-        return new FrameMeasures.Made(border, plate, wood.area(), pocketed);
+        double area = wood.area();
+        for (ConvexClip slot : ConvexClip.covering(frame.backbones().stream().map(backbone -> rectangle(backbone, play)).toList()))
+            area -= wood.areaWithin(slot);
+        return new FrameMeasures.Made(border, plate, area, pocketed);
     }
 
     private boolean pocketed(Border border) {

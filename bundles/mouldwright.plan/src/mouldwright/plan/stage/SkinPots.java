@@ -20,7 +20,7 @@ final class SkinPots {
             double most = likely(reckoning, id + ".pot");
             double ofPly = likely(reckoning, id + ".resin");
             int pots = (int) likely(reckoning, id + ".pots");
-            double first = Math.min(laying.first() ? most / 2 : most, ofPly);
+            double first = Math.min(laying.first() ? most / 2 : most, ofPly / pots);
             double further = pots > 1 ? (ofPly - first) / (pots - 1) : 0;
             for (int n = 0; n < laying.count(); n++)
                 lists.pots(new PotEntry(++ply, laying.mat().name(), ofPly, pots, pot(first, catalyst, density), pot(further, catalyst, density), most,

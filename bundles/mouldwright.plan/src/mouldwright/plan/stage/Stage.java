@@ -23,6 +23,16 @@ public interface Stage {
     /** Writes its figures. Does nothing where its measures are missing. */
     void quantify(Spec spec, Measurements measurements, Ledger ledger);
 
+    /** Writes what is to be done in this stage, after the figures of all stages are written. Steps of the ledger may be
+     *  written on the way. */
+    default void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) { }
+
+    /** Writes what this stage uses up, after the figures of all stages are written. */
+    default void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) { }
+
+    /** Writes figures that rest on the tasks and orders of all stages. */
+    default void conclude(Spec spec, Measurements measurements, TaskBook tasks, OrderBook orders, Ledger ledger) { }
+
     /** Adds to the plan's lists once everything is reckoned. */
     default void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) { }
 }
