@@ -3,10 +3,8 @@ package mouldwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.spec.Fill;
-import mouldwright.plan.stage.FillMeasures;
 import mouldwright.plan.stage.PourOrder;
 
 /** The order of the pours with its times, as texts and JSON print it. */
@@ -34,11 +32,10 @@ final class PourSteps {
             return List.of();
         }
         var order = estimate.plan().measurements().find(PourOrder.class);
-        var fill = estimate.plan().measurements().find(FillMeasures.class);
-        return order.isEmpty() || fill.isEmpty() ? List.of() : lines(estimate, order.get(), fill.get());
+        return order.isEmpty() ? List.of() : lines(estimate, order.get());
     }
 
-    private static List<Line> lines(Estimate estimate, PourOrder order, FillMeasures fill) {
+    private static List<Line> lines(Estimate estimate, PourOrder order) {
         List<Line> lines = new ArrayList<>();
         String lies = Fill.Attitude.UPRIGHT.words();
         for (PourOrder.Step step : order.steps()) {
@@ -50,19 +47,18 @@ final class PourSteps {
                 case PourOrder.Trial() -> new Line(number, "trial", "", 0, 0, lies, "", OptionalDouble.empty());
                 case PourOrder.Turn(Fill.Attitude to) -> new Line(number, "turn", "", 0, 0, lies, "", OptionalDouble.empty());
                 case PourOrder.Pour pour -> new Line(number, "pour", pour.name(), pour.lift(), pour.lifts(), lies, "", OptionalDouble.empty());
-                case PourOrder.Wait wait -> new Line(number, "wait", names(wait, fill), 0, 0, lies, wait.firm() ? "until firm" : "until cool",
-                        OptionalDouble.of(time(estimate, wait, fill)));
+                case PourOrder.Wait wait -> new Line(number, "wait", String.join(" ", wait.bays()), 0, 0, lies, wait.firm() ? "until firm" : "until cool",
+                        OptionalDouble.of(time(estimate, wait)));
             });
         }
         return lines;
     }
 
-    private static String names(PourOrder.Wait wait, FillMeasures fill) {
-        return wait.bays().stream().map(i -> fill.bays().get(i).bay().name()).collect(Collectors.joining(" "));
+    private static double time(Estimate estimate, PourOrder.Wait wait) {
+        return wait.firm() ? value(estimate, "fill.firm") : wait.bays().stream().mapToDouble(bay -> value(estimate, "bay." + bay + ".wait")).max().orElse(0);
     }
 
-    private static double time(Estimate estimate, PourOrder.Wait wait, FillMeasures fill) {
-        return wait.firm() ? PourOrder.firm(estimate.plan().spec()) : wait.bays().stream()
-                .flatMap(i -> estimate.plan().quantity(fill.bays().get(i).bay().id("wait")).stream()).mapToDouble(Quantity::value).max().orElse(0);
+    private static double value(Estimate estimate, String id) {
+        return estimate.plan().quantity(id).map(Quantity::value).orElse(0.0);
     }
 }

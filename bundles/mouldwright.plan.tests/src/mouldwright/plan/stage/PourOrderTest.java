@@ -6,18 +6,26 @@ import static mouldwright.plan.stage.Plans.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.Hazard;
+import mouldwright.plan.Measurements;
+import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
 import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Place;
+import mouldwright.plan.spec.Spec;
+import mouldwright.plan.spec.Survey;
 import mouldwright.units.Dimension;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -50,7 +58,7 @@ class PourOrderTest {
                 assertThat(pour.lift()).isEqualTo(lifts.merge(pour.bay(), 1, Integer::sum));
                 poured += pour.lift() == pour.lifts() ? 1 : 0;
             } else if (step instanceof PourOrder.Wait wait && wait.firm()) {
-                open.removeAll(wait.bays());
+                wait.bays().forEach(bay -> open.remove(bay.charAt(1) - '1'));
             }
         assertThat(poured).isEqualTo(6);
     }
@@ -123,6 +131,66 @@ class PourOrderTest {
 
     @Test void withoutOverfillShutteringLiesOnThePlates() {
         assertThat(value(plan(Specs.cylinder().frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0))), "fill.standoffs")).isZero();
+    }
+
+    /** The tasks that stages write for a spec. */
+    private static List<Task> tasks(Specs specs) {
+        List<Task> written = new ArrayList<>();
+        List<Stage> stages = new ArrayList<>(Stages.all());
+        stages.add(new Stage() {
+            @Override public String name() {
+                return "listening";
+            }
+
+            @Override public boolean wantedBy(Spec spec) {
+                return true;
+            }
+
+            @Override public void measure(Spec spec, Measurements measurements, BooleanSupplier cancelled) { }
+
+            @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) { }
+
+            @Override public void conclude(Spec spec, Measurements measurements, TaskBook book, OrderBook orders, Ledger ledger) {
+                book.entries().forEach(entry -> written.add(entry.task()));
+            }
+        });
+        new Planner(stages).plan(specs.build(), () -> false);
+        return written;
+    }
+
+    private static Task task(List<Task> tasks, String id) {
+        return tasks.stream().filter(task -> task.id().equals(id)).findFirst().orElseThrow(() -> new AssertionError("no " + id));
+    }
+
+    @Test void aPourIsATaskThatWaitsForTheLiftBelowIt() {
+        List<Task> tasks = tasks(Specs.cylinder().fill(Specs.shell(Specs.foam(30, 39), 0.11, 0)));
+        assertThat(task(tasks, "fill.pour.S1-S2.2").after()).containsExactly("fill.pour.S1-S2.1");
+        assertThat(task(tasks, "fill.pour.S1-S2.1").after()).contains("fill.trial");
+    }
+
+    @Test void theMiddleBayWaitsUntilBothItsNeighboursAreFirm() {
+        List<Task> tasks = tasks(Specs.cylinder().fill(Specs.shell(Specs.foam(30, 39), 0.11, 0)));
+        assertThat(task(tasks, "fill.pour.S2-S3.1").after()).containsExactlyInAnyOrder("fill.pour.S1-S2.3", "fill.pour.S3-S4.3");
+    }
+
+    @Test void turningThePlugIsATaskWithTheLiftingCaution() {
+        Task turn = task(tasks(Specs.cylinder().fill(Specs.shell(Specs.foam(30, 39), 0.11, 0, side("S3", "S4")))), "fill.turn.1");
+        assertThat(turn.cautions()).contains(Hazard.LIFTING);
+        assertThat(turn.after()).isNotEmpty();
+    }
+
+    @Test void aPourIsNotLaidDownOverANightAndWarnsOfIsocyanate() {
+        Task pour = task(tasks(Specs.box().fill(Specs.solid(Specs.foam(30, 39), 0))), "fill.pour.A-B.1");
+        assertThat(pour.unbroken()).isTrue();
+        assertThat(pour.cautions()).contains(Hazard.ISOCYANATE, Hazard.EXOTHERM);
+    }
+
+    @Test void whatIsMendedIsMeasuredAgain() {
+        Survey.Reading gouge = new Survey.Reading.Gouge(new Survey.Spot(new BaySpan("S2", "S3", Specs.line(61, "gouge")), 0.14, Survey.Hand.PORT, 0.4, Place.BOTTOM),
+                0.007, 0.09, 0.04, Optional.empty(), Specs.line(61, "gouge"));
+        List<Task> tasks = tasks(Specs.cylinder().carve(0.001).survey(gouge));
+        assertThat(task(tasks, "fair.measure.1").after()).containsExactly("fair.mend.1");
+        assertThat(task(tasks, "fair.mend.1").pause()).isPresent();
     }
 
     private static Fill.BayRule side(String from, String to) {

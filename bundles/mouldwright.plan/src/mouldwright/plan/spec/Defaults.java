@@ -217,9 +217,9 @@ public final class Defaults {
         return assumed("trial cup", Dimension.MASS, 0.200, "a data sheet's laboratory mix of 200 g");
     }
 
-    /** Time until a pour is firm, s. */
-    public static Given firmTime() {
-        return assumed("firm time", Dimension.TIME, 30 * 60.0, "a supplier of pour foam: cured in about 30 minutes");
+    /** Wait until poured foam is firm, s. */
+    public static Given firm() {
+        return assumed("firm time", Dimension.TIME, 30 * 60.0, "a pour foam guide: cured in about 30 min");
     }
 
     /** Time until a pour has risen, s. */
@@ -227,9 +227,9 @@ public final class Defaults {
         return assumed("rise time", Dimension.TIME, 150, "a supplier of pour foam: full rise in about 150 s");
     }
 
-    /** Time until foam may be carved, s. */
+    /** Wait until foam may be carved, s. */
     public static Given carveAfter() {
-        return assumed("carve after", Dimension.TIME, 24 * 3600.0, "foam is left overnight before it is cut; common practice");
+        return assumed("carve after", Dimension.TIME, 24 * 3600.0, "foam goes on curing and warming for a day; common practice");
     }
 
     /** Thermal diffusivity of rigid urethane foam, m2/s. */
@@ -255,16 +255,45 @@ public final class Defaults {
                 new Origin.Assumed("add 10 % for overlapping sheet work, as a seamanship handbook has it"));
     }
 
-    /** Area of foam one person carves, m2/s. */
-    public static Given carveRate() {
-        return new Given("carve rate", Dimension.AREA_RATE, 1 / 3600.0, 1.5 / 3600.0, 2 / 3600.0,
-                new Origin.Assumed("no rates are stated: sawing, carving and boarding take about 1.5 m2 an hour and person"));
+    /** Labour of one pot, s. */
+    public static Given potLabour() {
+        return new Given("labour of a pot", Dimension.TIME, 3 * 60, 5 * 60, 10 * 60.0,
+                new Origin.Assumed("weighing, mixing and cleaning up; from memory of such jobs, so note your own"));
     }
 
-    /** Area one person fairs, m2/s. */
+    /** Rate one person carves foam, m2/s. */
+    public static Given carveRate() {
+        return new Given("carve rate", Dimension.AREA_RATE, 1 / 3600.0, 1.5 / 3600, 2 / 3600.0,
+                new Origin.Assumed("1 to 2 m2 an hour and person; from memory of such jobs, so note your own"));
+    }
+
+    /** Rate one person fairs, m2/s. */
     public static Given fairRate() {
-        return new Given("fair rate", Dimension.AREA_RATE, 0.7 / 3600.0, 1 / 3600.0, 1.5 / 3600.0,
-                new Origin.Assumed("no rates are stated: filling and boarding take about 1 m2 an hour and person"));
+        return new Given("fair rate", Dimension.AREA_RATE, 0.75 / 3600, 1 / 3600.0, 1.25 / 3600,
+                new Origin.Assumed("about 1 m2 an hour and person; from memory of such jobs, so note your own"));
+    }
+
+    /** Area of shuttering one person sets and lines, m2/s. */
+    public static Given formRate() {
+        return new Given("shuttering rate", Dimension.AREA_RATE, 1 / 3600.0, 2 / 3600.0, 3 / 3600.0,
+                new Origin.Assumed("1 to 3 m2 an hour and person; from memory of such jobs, so note your own"));
+    }
+
+    /** Labour of turning the plug, s of all hands together. */
+    public static Given turnLabour() {
+        return new Given("labour of turning the plug", Dimension.TIME, 1800, 3600, 7200,
+                new Origin.Assumed("several hands or gear, and setting it level again; from memory of such jobs, so note your own"));
+    }
+
+    /** Labour of mending one place, s. */
+    public static Given mendLabour() {
+        return new Given("labour of mending a place", Dimension.TIME, 600, 1200, 2400,
+                new Origin.Assumed("cleaning out, filling or laying, boarding; from memory of such jobs, so note your own"));
+    }
+
+    /** Labour of measuring one place again, s. */
+    public static Given remeasureLabour() {
+        return assumed("labour of measuring a place again", Dimension.TIME, 300, "gauge and straightedge; from memory of such jobs, so note your own");
     }
 
     /** Greatest layer of filler, m. */

@@ -12,6 +12,7 @@ import java.util.function.BooleanSupplier;
 import mouldwright.geometry.crown.Crown;
 import mouldwright.geometry.crown.CrownPeak;
 import mouldwright.geometry.crown.Crowns;
+import mouldwright.plan.Hazard;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
@@ -26,6 +27,9 @@ final class CarveStage implements Stage {
 
     /** A board bends over as many plates at least. */
     private static final int PLATES_OF_A_FLEXIBLE_BOARD = 3;
+
+    /** More do not find room at one plug. */
+    static final int MOST_AT_WORK = 4;
 
     @Override public String name() {
         return "carve";
@@ -99,6 +103,11 @@ final class CarveStage implements Stage {
         ledger.quantity(bay.id(kind + ".x"), where + ", aft of the datum", LENGTH).measured(Places.exact(peak.place().x(), "place of that distance, on the plug"));
         ledger.quantity(bay.id(kind + ".girth"), where + ", share of the girth", RATIO)
                 .measured(Places.exact(peak.place().share(), "place of that distance, from bottom centre"));
+    }
+
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        ledger.find("carve.labour").ifPresent(labour -> tasks.addNext(Task.of("carve.carve", "Carve the foam to the plates", labour).persons(MOST_AT_WORK)
+                .cautions(Hazard.DUST)));
     }
 
     private static Given rate(Spec spec) {

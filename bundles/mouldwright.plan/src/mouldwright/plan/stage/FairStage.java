@@ -72,6 +72,16 @@ final class FairStage implements Stage {
                 .measured(Places.exact(plate.share(), "where it is largest, from bottom centre"));
     }
 
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        measurements.find(FairMeasures.class).ifPresent(found -> new FairTasks(FillerFacts.of(spec), ledger, tasks).write(found));
+    }
+
+    @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
+        ledger.find("fair.filler.volume").ifPresent(volume -> FillerFacts.of(spec).filler().ifPresent(filler -> orders.need(filler, volume)));
+        spec.skin().ifPresent(skin -> ledger.find("fair.paste.resin").ifPresent(resin -> orders.need(skin.schedule().resin(), resin)));
+        ledger.find("fair.paste.bubbles").ifPresent(bubbles -> orders.need("Glass bubbles", bubbles));
+    }
+
     private static Given lap(Spec spec) {
         return spec.skin().map(Skin::lap).orElseGet(Defaults::lap);
     }

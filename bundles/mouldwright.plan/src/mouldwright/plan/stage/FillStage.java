@@ -101,14 +101,13 @@ final class FillStage implements Stage {
                 bays.add(bay(spec, records.holds(bay.bay()) ? planned : rest, bay, rooms.bays().get(i), ledger));
             }
             totals(planned, planned == rest, bays, ledger);
-            new PourTimes(stated, measurements.find(PourOrder.class).orElseThrow(), ledger).write(bays);
+            new PourTimes(stated, measurements.find(PourOrder.class).orElseThrow(), ledger).write();
             new FillForms(stated, rooms, ledger).write();
         });
     }
 
-    /** What is written of a bay.
-     *  @param cooling wait after a lift */
-    record BayNodes(Node cavity, Node trim, Node mass, Node liquid, Node lifts, Node cooling, List<Node> pots) { }
+    /** What is written of a bay and summed. */
+    private record BayNodes(Node cavity, Node trim, Node mass, Node liquid, List<Node> pots) { }
 
     private static BayNodes bay(Spec spec, FoamMix mix, FillMeasures.BayFill bay, Rooms.Room room, Ledger ledger) {
         Fill fill = spec.fill().orElseThrow();
@@ -123,11 +122,11 @@ final class FillStage implements Stage {
                 .from("height / lift limit", List.of(height, ledger.given(FoamFacts.lift(fill.foam()))),
                         v -> Math.min(v[0] / v[1], FillMeasuring.MOST_LIFTS))
                 .roundedUp().source("lifts of equal height, none over the limit");
-        Node wait = Cooling.wait(fill, bay, room, height, lifts, ledger);
+        Cooling.wait(fill, bay, room, height, lifts, ledger);
         List<Node> pots = new ArrayList<>();
         for (int i = 0; i < bay.lifts().size(); i++)
             pots.add(lift(mix, bay, i, cavity, ledger));
-        return new BayNodes(cavity, trim, mass, liquid, lifts, wait, pots);
+        return new BayNodes(cavity, trim, mass, liquid, pots);
     }
 
     private static Node cavity(Spec spec, FillMeasures.BayFill bay, Ledger ledger) {
@@ -175,7 +174,7 @@ final class FillStage implements Stage {
         return mix.pots(ledger.quantity(id + ".pots", "Pots, " + words, RATIO), mass);
     }
 
-    private static String liftId(FillMeasures.BayFill bay, int i) {
+    static String liftId(FillMeasures.BayFill bay, int i) {
         return bay.bay().id("lift." + (i + 1));
     }
 
@@ -206,6 +205,20 @@ final class FillStage implements Stage {
                 .source("the first pour of a job: cream and rise of today's foam in today's shop");
         mix.partA(ledger.quantity("fill.trial.a", "Trial cup, part A", MASS), trial);
         mix.partB(ledger.quantity("fill.trial.b", "Trial cup, part B", MASS), trial);
+    }
+
+    @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
+        measurements.find(PourOrder.class).ifPresent(order -> new FillTasks(spec, ledger, tasks).write(order));
+    }
+
+    @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
+        Foam foam = spec.fill().orElseThrow().foam();
+        ledger.find("fill.mass").ifPresent(mass -> orders.need(foam, mass));
+        ledger.find("fill.trial.mass").ifPresent(mass -> orders.need(foam, mass));
+        ledger.find("fill.forms.area").ifPresent(area -> orders.need("Shuttering", area));
+        ledger.find("fill.film.area").ifPresent(area -> orders.need("Release film for shuttering", area));
+        ledger.find("fill.standoffs").ifPresent(count -> orders.need("Stand-offs", count));
+        ledger.find("fill.packing").ifPresent(volume -> orders.need("Packing of pockets", volume));
     }
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {

@@ -22,7 +22,7 @@ final class FoamFacts {
     }
 
     static Given firm(Foam foam) {
-        return foam.firm().orElseGet(Defaults::firmTime);
+        return foam.firm().orElseGet(Defaults::firm);
     }
 
     static Given rise(Foam foam) {

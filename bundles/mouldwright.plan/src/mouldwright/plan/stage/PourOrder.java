@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import mouldwright.plan.spec.Fill;
-import mouldwright.plan.spec.Spec;
 
 /** In which order the bays are poured.
  *
@@ -34,9 +33,9 @@ public record PourOrder(List<Step> steps) {
     public record Pour(int bay, String name, int lift, int lifts, Fill.Attitude attitude) implements Step { }
 
     /** A wait until foam has cooled for the next lift, or until it is firm before a neighbour is opened or the plug is turned.
-     *  @param bays      the filled bays waited for, by their places
-     *  @param firm      until they are firm only */
-    public record Wait(List<Integer> bays, boolean firm) implements Step {
+     *  @param bays names of the bays waited for
+     *  @param firm until they are firm only */
+    public record Wait(List<String> bays, boolean firm) implements Step {
         /** Copies its list. */
         public Wait {
             bays = List.copyOf(bays);
@@ -95,13 +94,12 @@ public record PourOrder(List<Step> steps) {
                 if (bays.get(i).lifts().size() >= now)
                     steps.add(new Pour(i, bays.get(i).bay().name(), now, bays.get(i).lifts().size(), bays.get(i).attitude()));
             List<Integer> toCome = round.stream().filter(i -> bays.get(i).lifts().size() > now).toList();
-            steps.add(toCome.isEmpty() ? new Wait(round, true) : new Wait(toCome, false));
+            steps.add(new Wait(names(toCome.isEmpty() ? round : toCome, bays), toCome.isEmpty()));
         }
     }
 
-    /** Likely time until a pour is firm, s. */
-    public static double firm(Spec spec) {
-        return FoamFacts.firm(spec.fill().orElseThrow().foam()).likely();
+    private static List<String> names(List<Integer> places, List<FillMeasures.BayFill> bays) {
+        return places.stream().map(i -> bays.get(i).bay().name()).toList();
     }
 
     /** How often the plug is turned. */

@@ -23,12 +23,13 @@ final class PourTimes {
         this.ledger = ledger;
     }
 
-    void write(List<FillStage.BayNodes> bays) {
-        Node firm = ledger.given(FoamFacts.firm(fill.foam()));
+    void write() {
+        Node firm = ledger.quantity("fill.firm", "Wait until a pour is firm", TIME).same(ledger.given(FoamFacts.firm(fill.foam())))
+                .source("the foam's sheet, or a supplier's notes; a neighbour is opened and the plug turned no sooner");
         List<Node> waits = new ArrayList<>();
         for (PourOrder.Step step : order.steps())
             if (step instanceof PourOrder.Wait wait)
-                waits.add(wait.firm() ? firm : longest(wait.bays().stream().map(i -> bays.get(i).cooling()).toList()));
+                waits.add(wait.firm() ? firm : longest(wait.bays().stream().map(bay -> cooling(bay, ledger)).toList()));
         ledger.quantity("fill.waiting", "Waits between pours, one after the other", TIME)
                 .sum("for each wait in the order of pouring, the longest of the bays waited for", waits)
                 .source("lifts cool before the next; a neighbour is opened and the plug turned when foam is firm");
@@ -39,6 +40,11 @@ final class PourTimes {
                 .source("one mixer pours one pot per rise; mixing 20 s as a data sheet has it");
         ledger.quantity("fill.turns", "Turnings of the plug", RATIO)
                 .measured(Places.exact(order.turns(), "changes of attitude in the order of pouring, back upright at the end"));
+    }
+
+    /** The wait after a lift of a bay. */
+    static Node cooling(String bay, Ledger ledger) {
+        return ledger.find("bay." + bay + ".wait").orElseThrow();
     }
 
     private Node longest(List<Node> waits) {
