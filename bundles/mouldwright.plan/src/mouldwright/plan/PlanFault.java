@@ -41,7 +41,8 @@ public record PlanFault(Kind kind, Origin place, String what, String message, Op
         /** Tasks that wait for each other. */ CIRCULAR_PRECEDENCE,
         /** A task that takes longer than any shop lives. */ TASK_TOO_LONG,
         /** A price in another currency than the plug's. */ OTHER_CURRENCY,
-        /** A material used in one measure and sold in another, with nothing to turn one into the other. */ PACK_MEASURE
+        /** A material used in one measure and sold in another, with nothing to turn one into the other. */ PACK_MEASURE,
+        /** A reading of a survey that lies outside what was built. */ SURVEY_OUTSIDE
     }
 
     /** A figure with its dimension.

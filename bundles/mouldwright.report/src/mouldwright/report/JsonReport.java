@@ -7,6 +7,8 @@ import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
+import mouldwright.plan.spec.Survey;
+import mouldwright.plan.stage.FairMeasures;
 
 /**
  * An estimate as one JSON object, after the schema shipped beside it ({@code schema/estimate.schema.json}). Lengths in metres, areas in m2,
@@ -32,6 +34,8 @@ public final class JsonReport {
                 .array("quantities", estimate.quantities(), (q, quantity) -> quantity(q, estimate, quantity))
                 .array("plates", estimate.plates(), JsonReport::plate)
                 .array("pours", estimate.pours(), JsonReport::pour)
+                .array("pourOrder", PourSteps.of(estimate), JsonReport::step)
+                .array("remedies", Remedies.of(estimate), (r, place) -> remedy(r, estimate, place))
                 .array("pots", estimate.pots(), JsonReport::pots)
                 .array("pieces", List.<String>of(), JsonFile::text)
                 .array("tasks", estimate.tasks(), ProgrammeJson::task)
@@ -80,6 +84,38 @@ public final class JsonReport {
         json.object(o -> o.member("bay", pour.bay()).member("lift", pour.lift()).member("volume", pour.volume())
                 .member("liquid", pour.liquid()).member("mass", pour.mass()).member("a", pour.a()).member("b", pour.b())
                 .member("pots", pour.pots()));
+    }
+
+    private static void step(JsonFile json, PourSteps.Line line) throws IOException {
+        json.object(o -> {
+            o.member("step", line.step()).member("act", line.act()).member("lies", line.lies());
+            if (!line.bays().isEmpty()) {
+                o.array("bays", List.of(line.bays().split(" ")), JsonFile::text);
+            }
+            if (line.lift() > 0) {
+                o.member("lift", line.lift());
+            }
+            if (line.time().isPresent()) {
+                o.member("wait", Published.minutes(line.time().getAsDouble()));
+            }
+        });
+    }
+
+    private static void remedy(JsonFile json, Estimate estimate, FairMeasures.Place place) throws IOException {
+        json.object(o -> {
+            o.member("number", place.number()).member("fault", place.fault().words()).member("where", place.where()).member("x", place.x())
+                    .member("side", place.hand() == Survey.Hand.PORT ? "port" : "starboard").member("girth", place.share())
+                    .member("depth", place.size().depth().likely()).array("plates", place.plates(), JsonFile::text)
+                    .member("remedy", Remedies.word(place.remedy()));
+            if (Remedies.count(place.remedy()) > 0) {
+                o.member("count", Remedies.count(place.remedy()));
+            }
+            var amount = Remedies.amount(estimate, place);
+            if (amount.isPresent()) {
+                o.member("amount", amount.get().id());
+            }
+            o.member("measureAgain", place.toMeasure());
+        });
     }
 
     private static void pots(JsonFile json, PotEntry entry) throws IOException {
