@@ -28,6 +28,12 @@ public final class Catalogue {
             new NotMeasuredAgain(),
             new FaceUncovered(),
             new FaceShortOfPlies(),
+            new LapTooNarrow(),
+            new PlyOverBareFace(),
+            new PlyEdgesStacked(),
+            new HeavyMatOnGelCoat(),
+            new TooManyPliesAtOnce(),
+            new GlassOutsideRange(),
             new PriceMissing(),
             new TooHeavyToLift());
 

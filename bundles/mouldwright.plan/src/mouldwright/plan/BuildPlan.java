@@ -13,13 +13,14 @@ import mouldwright.plan.spec.Spec;
  *  @param plates        in station order
  *  @param pours         bay by bay, lift by lift
  *  @param pots          ply by ply
+ *  @param pieces        of mat, in the order of laying
  *  @param tasks         in the order they begin
  *  @param orders        material by material
  *  @param faults        met while planning; with any, figures may be missing
  *  @param measurements  of the shape, for checks and drawings
  *  @param reckoning     of the ledger, for derivations and draws */
 public record BuildPlan(Spec spec, List<Assumption> assumed, List<Quantity> quantities, List<PlateEntry> plates,
-        List<PourEntry> pours, List<PotEntry> pots, List<TaskEntry> tasks, List<OrderEntry> orders, List<PlanFault> faults, Measurements measurements,
+        List<PourEntry> pours, List<PotEntry> pots, List<PieceEntry> pieces, List<TaskEntry> tasks, List<OrderEntry> orders, List<PlanFault> faults, Measurements measurements,
         Reckoning reckoning) {
 
     /** Copies its lists. */
@@ -29,6 +30,7 @@ public record BuildPlan(Spec spec, List<Assumption> assumed, List<Quantity> quan
         plates = List.copyOf(plates);
         pours = List.copyOf(pours);
         pots = List.copyOf(pots);
+        pieces = List.copyOf(pieces);
         tasks = List.copyOf(tasks);
         orders = List.copyOf(orders);
         faults = List.copyOf(faults);

@@ -2,15 +2,18 @@ package mouldwright.report;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.OrderEntry;
+import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.TaskEntry;
+import mouldwright.plan.draw.Draws;
 
 /**
  * What an estimate shows: a plan, or one stage of it.
@@ -22,11 +25,14 @@ import mouldwright.plan.TaskEntry;
  * @param plates     in station order
  * @param pours      bay by bay, lift by lift
  * @param pots       ply by ply
+ * @param pieces     of mat, in the order of laying
  * @param tasks      in the order they begin
  * @param orders     material by material
+ * @param draws      of the uncertain figures, where they were asked for
  */
 public record Estimate(BuildPlan plan, String revision, List<TextFinding> findings, List<Quantity> quantities, List<PlateEntry> plates,
-        List<PourEntry> pours, List<PotEntry> pots, List<TaskEntry> tasks, List<OrderEntry> orders) {
+        List<PourEntry> pours, List<PotEntry> pots, List<PieceEntry> pieces, List<TaskEntry> tasks,
+        List<OrderEntry> orders, Optional<Draws> draws) {
 
     /** Takes copies. */
     public Estimate {
@@ -35,6 +41,7 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
         plates = List.copyOf(plates);
         pours = List.copyOf(pours);
         pots = List.copyOf(pots);
+        pieces = List.copyOf(pieces);
         tasks = List.copyOf(tasks);
         orders = List.copyOf(orders);
     }
@@ -43,7 +50,8 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
      *  @param revision of the texts the plan was worked out of
      *  @param findings in the order they are to be shown */
     public static Estimate of(BuildPlan plan, String revision, List<TextFinding> findings) {
-        return new Estimate(plan, revision, findings, plan.quantities(), plan.plates(), plan.pours(), plan.pots(), plan.tasks(), plan.orders());
+        return new Estimate(plan, revision, findings, plan.quantities(), plan.plates(), plan.pours(), plan.pots(), plan.pieces(),
+                plan.tasks(), plan.orders(), Optional.empty());
     }
 
     /** What it shows of one stage alone.
@@ -51,7 +59,13 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
     public Estimate only(String stage) {
         return new Estimate(plan, revision, findings, quantities.stream().filter(quantity -> quantity.stage().equals(stage)).toList(),
                 stage.equals("frame") ? plates : List.of(), stage.equals("fill") ? pours : List.of(),
-                stage.equals("skin") ? pots : List.of(), stage.equals("plan") ? tasks : List.of(), stage.equals("orders") ? orders : List.of());
+                stage.equals("skin") ? pots : List.of(), stage.equals("skin") ? pieces : List.of(),
+                stage.equals("plan") ? tasks : List.of(), stage.equals("orders") ? orders : List.of(), draws);
+    }
+
+    /** The same with the spread of its figures over draws of the plan. */
+    public Estimate with(Draws drawn) {
+        return new Estimate(plan, revision, findings, quantities, plates, pours, pots, pieces, tasks, orders, Optional.of(drawn));
     }
 
     /** The stages it shows, in the order of the build. */

@@ -3,6 +3,7 @@ package mouldwright.plan.stage;
 import java.util.ArrayList;
 import java.util.List;
 import mouldwright.plan.OrderEntry;
+import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
@@ -13,6 +14,7 @@ public final class Lists {
     private final List<PlateEntry> plates = new ArrayList<>();
     private final List<PourEntry> pours = new ArrayList<>();
     private final List<PotEntry> pots = new ArrayList<>();
+    private final List<PieceEntry> pieces = new ArrayList<>();
     private final List<TaskEntry> tasks = new ArrayList<>();
     private final List<OrderEntry> orders = new ArrayList<>();
 
@@ -29,6 +31,11 @@ public final class Lists {
     /** Adds a ply's pots. */
     public void pots(PotEntry entry) {
         pots.add(entry);
+    }
+
+    /** Adds a piece of mat. */
+    public void piece(PieceEntry piece) {
+        pieces.add(piece);
     }
 
     /** Adds a task. */
@@ -59,5 +66,9 @@ public final class Lists {
 
     List<PotEntry> pots() {
         return pots;
+    }
+
+    List<PieceEntry> pieces() {
+        return pieces;
     }
 }
