@@ -77,7 +77,7 @@ class HouseRulesTest {
     }
 
     @Test void recordsAndEnumsOfTheSpecAreAllThereIs() {
-        classes().that().resideInAPackage("mouldwright.plan.spec").and().areTopLevelClasses().and().doNotHaveSimpleName("Defaults").and().doNotHaveSimpleName("package-info")
+        classes().that().resideInAPackage("mouldwright.plan.spec").and().areTopLevelClasses().and().haveSimpleNameNotEndingWith("Defaults").and().doNotHaveSimpleName("package-info")
                 .should().beRecords().orShould().beInterfaces().orShould().beEnums().check(ALL);
     }
 }

@@ -198,6 +198,83 @@ class CatalogueTest {
         assertThat(found(cylinder("carve { board 400 }"))).isEmpty();
     }
 
+    /** A cylinder that is carved, with a survey of it; the filler takes 6 mm a layer. */
+    private static String surveyed(String readings) {
+        return STOCK + """
+                filler Stopper { layer 6 mm at most total 12 mm at most }
+                plug P {
+                    half sections
+                    station A at 0 superellipse 200 by 400 exponent 2
+                    station B at 300 like A
+                    station C at 600 like A
+                    frame { sheet Ply12 tolerance 1.5 }
+                    fill Pour36 solid { }
+                    carve { filler Stopper }
+                }
+                survey P on 2027-03-09 { %s }
+                """.formatted(readings);
+    }
+
+    @Test void aBroadShallowBayIsPackedFromInside() { // common practice: opening over 3 x depth
+        String flat = STOCK + """
+                plug P {
+                    half sections
+                    station A at 0 { 0 0 300 0 knuckle 300 DEEP knuckle 0 DEEP }
+                    station B at 400 like A
+                    fill Pour36 solid { overfill 5 }
+                }
+                """;
+        assertThat(found(flat.replace("DEEP", "100"))).singleElement().asString().startsWith("MW310 bay A to B opens 400 mm wide and is 110 mm deep").contains("shell");
+        assertThat(found(flat.replace("DEEP", "130"))).isEmpty();
+    }
+
+    @Test void aShellUnderFiftyMillimetresDoesNotFill() { // a supplier's notes: cavities of 50 to 300 mm
+        assertThat(found(cylinder("fill Pour36 shell 30 { }"))).hasSize(2).allSatisfy(finding -> assertThat(finding).startsWith("MW311").contains("45 mm wide, 50 mm at least"));
+        assertThat(found(cylinder("fill Pour36 shell 35 { }"))).isEmpty();
+    }
+
+    @Test void aThickBlockIsHotLongAfterItIsFirm() { // 200 mm cool in 2.3 h (slab, 5e-7 m2/s), firm after half an hour
+        String tall = cylinder("fill Pour36 solid { }").replace("200 by 400", "200 by 570");
+        assertThat(found(tall)).hasSize(2).first().asString().startsWith("MW312 a lift of bay A to B is firm after 30 min and cool after 2.");
+        assertThat(found(tall.replace("lift 200 mm", "lift 150 mm"))).isEmpty();
+    }
+
+    @Test void aGougeIsMendedByItsDepth() {
+        assertThat(found(surveyed("gouge A to B at 150 port girth 300 depth 7 over 90 by 40"))).singleElement().asString()
+                .startsWith("MW441 gouge of 7 mm in bay A to B, below the edges of its plates").endsWith("fill it with Stopper in 2 layers, each left to harden");
+        assertThat(found(surveyed("gouge A to B at 150 port girth 300 depth 14 over 90 by 40"))).singleElement().asString().contains("bond in new foam");
+        assertThat(found(surveyed("gouge A to B at 150 port girth 300 depth 7 over 90 by 40 mended on 2027-03-10 now 0.2"))).isEmpty();
+    }
+
+    @Test void aGougeAcrossAPlateIsCheckedAgainstThePlate() {
+        assertThat(found(surveyed("gouge A to B at 280 port girth 300 depth 7 over 90 by 40"))).singleElement().asString()
+                .startsWith("MW441 gouge of 7 mm in bay A to B, and across plate B").contains("template first");
+    }
+
+    @Test void aPlateOutOfToleranceIsToldWithWhatItDoesToTheSurface() { // e = d . n; 1.5 mm as a straightedge reaches, common practice
+        assertThat(found(surveyed("station B low 2"))).singleElement().asString()
+                .startsWith("MW442 plate B stands 2 mm low, 1.5 mm at most: carved to it the surface is up to 2 mm");
+        assertThat(found(surveyed("station B low 1.4"))).isEmpty();
+    }
+
+    @Test void aDeepVoidIsFilledInLayers() {
+        assertThat(found(surveyed("void A to B at 150 port girth 300 depth 8 over 30 by 30"))).singleElement().asString()
+                .startsWith("MW443 void in bay A to B is 8 mm deep, a layer of Stopper 6 mm at most").contains("2 layers");
+        assertThat(found(surveyed("void A to B at 150 port girth 300 depth 5 over 30 by 30"))).isEmpty();
+    }
+
+    @Test void whatWasMendedIsMeasuredAgain() {
+        assertThat(found(surveyed("void A to B at 150 port girth 300 depth 5 over 30 by 30 mended on 2027-03-10"))).singleElement().asString()
+                .startsWith("MW444 void in bay A to B was mended on 2027-03-10");
+        assertThat(found(surveyed("void A to B at 150 port girth 300 depth 5 over 30 by 30 mended on 2027-03-10 now 0.2"))).isEmpty();
+    }
+
+    @Test void aPlaceOutsideThePlugIsTold() {
+        assertThat(found(surveyed("gouge A to B at 350 port girth 300 depth 7 over 90 by 40"))).singleElement().asString().startsWith("MW440");
+        assertThat(found(surveyed("gouge A to B at 150 port girth 700 depth 7 over 90 by 40"))).singleElement().asString().startsWith("MW440").contains("past the girth");
+        assertThat(found(surveyed("poured A to C 3 kg rise 200"))).singleElement().asString().startsWith("MW440 A-C is no bay");
+    }
+
     @Test void anAcceptedFindingIsNotTold() {
         assertThat(found(cylinder("carve { board 350 } accept MW431 \"two boards are joined\""))).isEmpty();
     }
@@ -392,7 +469,7 @@ class CatalogueTest {
     }
 
     @Test void aRateThatTakesDecadesIsTold() { // a square centimetre takes a worker's life
-        assertThat(found("rates Slow { pot 300 d carve 1e-9 m2/h }\n" + cylinder("rates Slow fill Pour36 solid { }")))
+        assertThat(found("rates Slow { carve 1e-6 m2/h }\n" + cylinder("rates Slow fill Pour36 solid { } carve { }")))
                 .anySatisfy(finding -> assertThat(finding).startsWith("MW802 ").contains("would take decades"));
     }
 }

@@ -8,7 +8,7 @@ import mouldwright.plan.OrderEntry;
 final class PriceMissing implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
-        List<String> priceless = plan.orders().stream().filter(order -> order.packing().isEmpty() && order.amount() > 0).map(OrderEntry::name).toList();
+        List<String> priceless = plan.orders().stream().filter(order -> order.stocked() && order.packing().isEmpty() && order.amount() > 0).map(OrderEntry::name).toList();
         boolean priced = plan.orders().stream().anyMatch(order -> order.packing().isPresent());
         if (priced && !priceless.isEmpty())
             out.add(new Finding("MW805", Severity.INFO, plan.spec().origin(), String.join(", ", priceless) + (priceless.size() == 1 ? " is" : " are")

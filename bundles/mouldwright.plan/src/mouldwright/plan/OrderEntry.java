@@ -8,13 +8,14 @@ import mouldwright.units.Dimension;
 /** A line of the order list.
  *  @param name      of the material
  *  @param title     in words, where its library states one
+ *  @param stocked   whether a library describes it, so that it could have a pack and a price
  *  @param dimension of the amounts
  *  @param amount    likely need over the whole job, SI
  *  @param low       need, SI
  *  @param high      need, SI
  *  @param stages    that need it
  *  @param packing   whole packs and their price; empty where no pack is stated */
-public record OrderEntry(String name, Optional<String> title, Dimension dimension, double amount, double low, double high,
+public record OrderEntry(String name, Optional<String> title, boolean stocked, Dimension dimension, double amount, double low, double high,
         List<String> stages, Optional<Packing> packing) {
 
     /** Whole packs.

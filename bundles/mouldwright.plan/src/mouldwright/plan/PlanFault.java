@@ -42,6 +42,7 @@ public record PlanFault(Kind kind, Origin place, String what, String message, Op
         /** A task that takes longer than any shop lives. */ TASK_TOO_LONG,
         /** A price in another currency than the plug's. */ OTHER_CURRENCY,
         /** A material used in one measure and sold in another, with nothing to turn one into the other. */ PACK_MEASURE,
+        /** A reading of a survey that lies outside what was built. */ SURVEY_OUTSIDE,
         /** A skin cut in more pieces than anybody lays. */ TOO_MANY_PIECES,
         /** A piece longer than its roll. */ PIECE_TOO_LONG
     }

@@ -101,11 +101,11 @@ final class Plans {
 
     private static List<OrderEntry> orders() {
         return List.of(
-                new OrderEntry("Csm450", Optional.of("Chopped strand mat"), MASS, 2.1, 2.0, 2.2, List.of("skin"), Optional.of(
+                new OrderEntry("Csm450", Optional.of("Chopped strand mat"), true, MASS, 2.1, 2.0, 2.2, List.of("skin"), Optional.of(
                         new OrderEntry.Packing(28, 1, 1, 1, 25.9, 118, OptionalDouble.of(118), "EUR"))),
-                new OrderEntry("Mekp", Optional.empty(), MASS, 0.109, 0.065, 0.181, List.of("skin"), Optional.of(
+                new OrderEntry("Mekp", Optional.empty(), true, MASS, 0.109, 0.065, 0.181, List.of("skin"), Optional.of(
                         new OrderEntry.Packing(5, 1, 1, 1, 4.891, 60, OptionalDouble.empty(), "USD"))),
-                new OrderEntry("release film", Optional.empty(), AREA, 4, 4, 4, List.of("fill"), Optional.empty()));
+                new OrderEntry("release film", Optional.empty(), false, AREA, 4, 4, 4, List.of("fill"), Optional.empty()));
     }
 
     private static Spec spec(String name) {

@@ -44,7 +44,9 @@ public enum Caution {
     public static List<Caution> of(String stage) {
         return switch (stage) {
             case "frame" -> List.of(DUST, LIFTING);
-            case "fill" -> List.of(ISOCYANATE, EXOTHERM, DUST);
+            case "fill" -> List.of(ISOCYANATE, EXOTHERM, DUST, LIFTING);
+            case "carve" -> List.of(DUST);
+            case "fair" -> List.of(STYRENE, PEROXIDE, DUST);
             case "skin" -> List.of(STYRENE, PEROXIDE, EXOTHERM, DUST);
             case "finish" -> List.of(STYRENE, PEROXIDE, DUST);
             case "release" -> List.of(SOLVENT);

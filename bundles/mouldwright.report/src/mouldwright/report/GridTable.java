@@ -65,6 +65,9 @@ final class GridTable implements TextReport.StageTable {
     private static String words(String kind) {
         return switch (kind) {
             case "bevel.max" -> "bevel";
+            case "reach" -> "board over";
+            case "flexible" -> "flexible board";
+            case "error" -> "surface off";
             case "clear" -> "clear length";
             case "stations" -> "stations to insert";
             case "liquid" -> "liquid foam";

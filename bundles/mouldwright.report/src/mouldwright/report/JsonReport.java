@@ -10,6 +10,8 @@ import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.draw.Draws;
+import mouldwright.plan.spec.Survey;
+import mouldwright.plan.stage.FairMeasures;
 import mouldwright.plan.stage.MouldMeasures;
 
 /**
@@ -47,6 +49,8 @@ public final class JsonReport {
                 .array("quantities", estimate.quantities(), (q, quantity) -> quantity(q, estimate, quantity))
                 .array("plates", estimate.plates(), JsonReport::plate)
                 .array("pours", estimate.pours(), JsonReport::pour)
+                .array("pourOrder", PourSteps.of(estimate), JsonReport::step)
+                .array("remedies", Remedies.of(estimate), (r, place) -> remedy(r, estimate, place))
                 .array("pots", estimate.pots(), JsonReport::pots)
                 .array("pieces", estimate.pieces(), JsonReport::piece)
                 .array("tasks", estimate.tasks(), ProgrammeJson::task)
@@ -117,6 +121,38 @@ public final class JsonReport {
         json.object(o -> o.member("part", edge.part()).member("kind", parting ? "parting" : "open")
                 .member("side", edge.edge().port() ? "port" : "starboard").member("length", edge.edge().line().length())
                 .array("line", edge.edge().line().points(), (triples, point) -> triples.triple(point.x(), point.y(), point.z())));
+    }
+
+    private static void step(JsonFile json, PourSteps.Line line) throws IOException {
+        json.object(o -> {
+            o.member("step", line.step()).member("act", line.act()).member("lies", line.lies());
+            if (!line.bays().isEmpty()) {
+                o.array("bays", List.of(line.bays().split(" ")), JsonFile::text);
+            }
+            if (line.lift() > 0) {
+                o.member("lift", line.lift());
+            }
+            if (line.time().isPresent()) {
+                o.member("wait", Published.minutes(line.time().getAsDouble()));
+            }
+        });
+    }
+
+    private static void remedy(JsonFile json, Estimate estimate, FairMeasures.Place place) throws IOException {
+        json.object(o -> {
+            o.member("number", place.number()).member("fault", place.fault().words()).member("where", place.where()).member("x", place.x())
+                    .member("side", place.hand() == Survey.Hand.PORT ? "port" : "starboard").member("girth", place.share())
+                    .member("depth", place.size().depth().likely()).array("plates", place.plates(), JsonFile::text)
+                    .member("remedy", Remedies.word(place.remedy()));
+            if (Remedies.count(place.remedy()) > 0) {
+                o.member("count", Remedies.count(place.remedy()));
+            }
+            var amount = Remedies.amount(estimate, place);
+            if (amount.isPresent()) {
+                o.member("amount", amount.get().id());
+            }
+            o.member("measureAgain", place.toMeasure());
+        });
     }
 
     private static void pots(JsonFile json, PotEntry entry) throws IOException {

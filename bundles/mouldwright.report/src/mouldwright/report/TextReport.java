@@ -24,12 +24,19 @@ public final class TextReport {
         void print(Estimate estimate, Display display, StringBuilder out);
     }
 
+    /** A likely figure so much smaller than its high, or nothing at all, is told in the unit that suits the high. */
+    private static final double SMALL_AGAINST_HIGH = 100;
+
     private static final List<StageTable> TABLES = List.of(
             new GridTable("shape", "station.", "station"),
             new GridTable("shape", "bay.", "bay"),
             new PlateTable(),
             new GridTable("fill", "bay.", "bay"),
             new PourTable(),
+            new PourOrderTable(),
+            new GridTable("carve", "bay.", "bay"),
+            new GridTable("fair", "station.", "station"),
+            new RemedyTable(),
             new PotTable("skin"),
             new PieceTable(),
             new GridTable("mould", "mould.piece.", "half"),
@@ -100,15 +107,15 @@ public final class TextReport {
         cautions(Caution.of(stage), out);
     }
 
-    /** Figures of one station, bay or ply stand in the tables. */
+    /** Figures of one station, bay, ply or place of a survey stand in the tables. */
     private static boolean inTable(String id) {
-        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("skin.laying.")
+        return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("survey.") || id.startsWith("skin.laying.")
                 || id.startsWith("mould.laying.") || id.startsWith("mould.piece.") || id.startsWith("order.")
                 || id.startsWith(AirTable.PREFIX);
     }
 
     private static boolean isLabour(String id) {
-        return id.startsWith("plan.labour") || id.endsWith(".hours");
+        return id.startsWith("plan.labour") || id.endsWith(".hours") || id.endsWith(".labour");
     }
 
     private static boolean ranged(Quantity quantity) {
@@ -116,9 +123,9 @@ public final class TextReport {
     }
 
     private List<String> row(Estimate estimate, Quantity quantity, boolean withRange) {
-        double size = quantity.value() == 0 ? quantity.high() : quantity.value();
-        Figure figure = isLabour(quantity.id()) ? Figure.hours(size) : quantity.currency().isEmpty() ? new Figure(display, size, quantity.dimension())
-                : Figure.money(quantity.currency());
+        double size = Math.abs(quantity.value()) < quantity.high() / SMALL_AGAINST_HIGH ? quantity.high() : quantity.value();
+        Figure figure = !quantity.currency().isEmpty() ? Figure.money(quantity.currency())
+                : isLabour(quantity.id()) ? Figure.hours(size) : new Figure(display, size, quantity.dimension());
         List<String> row = new ArrayList<>(List.of(quantity.label(), figure.of(quantity.value()), figure.unit()));
         if (withRange && estimate.draws().isPresent()) {
             Optional<Spread> spread = estimate.draws().get().spread(quantity.id()).filter(any -> ranged(quantity));

@@ -27,7 +27,7 @@ class PlannerTest {
 
     @Test void everyIdOfTheContractIsThere() { // the ids the command line promises, for the stages there are
         List<String> ids = new ArrayList<>(List.of("shape.length", "shape.volume", "shape.area", "shape.area.moulded", "shape.centroid.x",
-                "shape.centroid.z", "frame.sheets", "frame.mass", "fill.cavity", "fill.trim", "fill.liquid", "fill.mass", "fill.mass.a",
+                "shape.centroid.z", "frame.sheets", "frame.mass", "fair.filler.volume", "fill.cavity", "fill.trim", "fill.liquid", "fill.mass", "fill.mass.a",
                 "fill.mass.b", "fill.pots", "skin.thickness", "skin.area", "skin.uncovered.area", "skin.short.area",
                 "skin.mat.Csm450.mass", "skin.mat.Csm450.length", "skin.resin.mass", "skin.catalyst.mass", "skin.pots", "air.styrene", "air.flow", "plan.labour", "plan.elapsed", "mass.plug"));
         List<String> stations = List.of("S1", "S2", "S2a", "S3", "S4", "S5", "R1", "R2", "R3", "S6");
@@ -44,7 +44,7 @@ class PlannerTest {
     }
 
     @Test void quantitiesComeInTheOrderOfTheBuild() {
-        assertThat(plan.quantities().stream().map(Quantity::stage).distinct()).containsExactly("shape", "frame", "fill", "skin", "finish", "release", "mould", "mass", "plan", "orders", "air"); // nothing is priced, so there is no cost
+        assertThat(plan.quantities().stream().map(Quantity::stage).distinct()).containsExactly("shape", "frame", "fill", "carve", "fair", "skin", "finish", "release", "mould", "mass", "plan", "orders", "air"); // nothing is priced, so there is no cost
     }
 
     @Test void noQuantityIsBelowItsLowOrAboveItsHigh() {

@@ -10,6 +10,7 @@ import static mouldwright.units.Dimension.RATIO;
 import static mouldwright.units.Dimension.TEMPERATURE;
 import static mouldwright.units.Dimension.TIME;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,9 +36,11 @@ import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Sheet;
+import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
 import mouldwright.plan.spec.Station;
+import mouldwright.plan.spec.Survey;
 import mouldwright.plan.spec.Workshop;
 import mouldwright.units.Dimension;
 
@@ -62,11 +65,12 @@ final class Specs {
     private Optional<Schedule> part = Optional.empty();
     private Optional<Rates> rates = Optional.empty();
     private Optional<Given> runOut = Optional.empty();
+    private final List<Survey> surveys = new ArrayList<>();
     private Body.Sections sections = Body.Sections.HALF;
     private Given day = Defaults.day();
     private Optional<java.time.LocalDate> start = Optional.empty();
     private Optional<Given> wage = Optional.empty();
-    private mouldwright.plan.spec.Airing air = Defaults.air(Defaults.shopTemperature());
+    private mouldwright.plan.spec.Airing air = ShopDefaults.air(Defaults.shopTemperature());
     private List<mouldwright.plan.spec.Consumable> consumables = List.of();
 
     static Origin line(int line, String text) {
@@ -163,7 +167,17 @@ final class Specs {
     }
 
     Specs carve(double crownLimit) {
-        carve = Optional.of(new Carve(Defaults.board(), false, given("crown limit", LENGTH, crownLimit), line(40, "carve")));
+        carve = Optional.of(new Carve(Defaults.board(), false, given("crown limit", LENGTH, crownLimit), Optional.empty(), line(40, "carve")));
+        return this;
+    }
+
+    Specs carve(Carve stated) {
+        carve = Optional.of(stated);
+        return this;
+    }
+
+    Specs survey(Survey.Reading... readings) {
+        surveys.add(new Survey(LocalDate.of(2027, 3, 9).plusDays(surveys.size()), List.of(readings), line(60, "survey Test on 2027-03-09 {")));
         return this;
     }
 
@@ -199,9 +213,9 @@ final class Specs {
 
     Spec build() {
         return new Spec("Test", Optional.empty(),
-                new Workshop(shop, persons, wage, day, start, rates, "EUR", Defaults.week(), air, consumables),
+                new Workshop(shop, persons, wage, day, start, rates, "EUR", ShopDefaults.week(), air, consumables),
                 new Body(sections, List.of(), bare, forward, aft, runOut, Optional.empty(), shrink, stations),
-                part, frame, fill, carve, skin, finish, mould, List.of(), List.of(), line(1, "plug Test {"));
+                part, frame, fill, carve, skin, finish, mould, List.of(), surveys, line(1, "plug Test {"));
     }
 
     // sections

@@ -21,6 +21,7 @@ import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Carve;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.Filler;
 import mouldwright.plan.spec.Finish;
 import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Given;
@@ -107,7 +108,13 @@ final class BlockReader {
         if (m == null)
             return Optional.empty();
         return Optional.of(new Carve(length("board", m.getBoard()).orElseGet(Defaults::board), m.isFlexible(),
-                length("crown limit", m.getCrown()).orElseGet(Defaults::crownLimit), figures.origin(m)));
+                length("crown limit", m.getCrown()).orElseGet(Defaults::crownLimit), filler(m), figures.origin(m)));
+    }
+
+    private Optional<Filler> filler(mouldwright.model.Carve m) {
+        if (m.getFiller() == null || !figures.resolved(m.getFiller(), m, Literals.CARVE__FILLER))
+            return Optional.empty();
+        return Optional.of(materials.filler(m.getFiller()));
     }
 
     Optional<Skin> skin(mouldwright.model.Skin m) {

@@ -17,6 +17,7 @@ import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Schedule;
+import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Spec;
 import mouldwright.plan.spec.Survey;
 import mouldwright.plan.spec.WorkingWeek;
@@ -72,15 +73,15 @@ public final class SpecReader {
     }
 
     private static WorkingWeek week(Plug m, FigureReader figures) {
-        return m.getWork() == null ? Defaults.week() : new WorkingWeek(DayOfWeek.of(m.getWork().getFrom().getValue() + 1),
+        return m.getWork() == null ? ShopDefaults.week() : new WorkingWeek(DayOfWeek.of(m.getWork().getFrom().getValue() + 1),
                 DayOfWeek.of(m.getWork().getTo().getValue() + 1), figures.origin(m.getWork()));
     }
 
     private static Airing air(mouldwright.model.Air m, Given shop, FigureReader figures) {
         if (m == null)
-            return Defaults.air(shop);
-        return new Airing(figures.given("styrene limit in the air", RATIO, m.getLimit()).orElseGet(Defaults::airLimit),
-                figures.given("mixing factor of the air", RATIO, m.getMixing()).orElseGet(Defaults::airMixing),
+            return ShopDefaults.air(shop);
+        return new Airing(figures.given("styrene limit in the air", RATIO, m.getLimit()).orElseGet(ShopDefaults::airLimit),
+                figures.given("mixing factor of the air", RATIO, m.getMixing()).orElseGet(ShopDefaults::airMixing),
                 figures.given("temperature of the air", TEMPERATURE, m.getTemperature()).orElse(shop));
     }
 

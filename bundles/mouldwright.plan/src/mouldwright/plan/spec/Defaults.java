@@ -66,7 +66,7 @@ public final class Defaults {
     /** Straight fairing board of 1.2 m and 1.5 mm of crown.
      *  @return the carving rules of a spec that has none */
     public static Carve carve() {
-        return new Carve(board(), false, crownLimit(), new Origin.Assumed("the spec has no carve block"));
+        return new Carve(board(), false, crownLimit(), Optional.empty(), new Origin.Assumed("the spec has no carve block"));
     }
 
     /** Length of the fairing board, m. */
@@ -263,33 +263,47 @@ public final class Defaults {
         return assumed("hold", Dimension.TIME, 14 * 86400.0, "up to three weeks are advised, two are common");
     }
 
-    /** Working days of a week. */
-    public static WorkingWeek week() {
-        return new WorkingWeek(java.time.DayOfWeek.MONDAY, java.time.DayOfWeek.FRIDAY, new Origin.Assumed("a common week of five days"));
+    /** The cup that comes before the first pour, kg. */
+    public static Given trialCup() {
+        return assumed("trial cup", Dimension.MASS, 0.200, "a data sheet's laboratory mix of 200 g");
     }
 
-    /** How the air is thinned out.
-     *  @param shop temperature, taken for that of the air */
-    public static Airing air(Given shop) {
-        return new Airing(airLimit(), airMixing(), shop);
+    /** Wait until poured foam is firm, s. */
+    public static Given firm() {
+        return assumed("firm time", Dimension.TIME, 30 * 60.0, "a pour foam guide: cured in about 30 min");
     }
 
-    /** What the styrene in the air is to be kept to, a share by volume. */
-    public static Given airLimit() {
-        return assumed("styrene limit in the air", Dimension.RATIO, 20e-6,
-                "20 ppm, the ACGIH figure of 1996; laws differ between 10 and 100 ppm, and the law of the place counts");
+    /** Time until a pour has risen, s. */
+    public static Given riseTime() {
+        return assumed("rise time", Dimension.TIME, 150, "a supplier of pour foam: full rise in about 150 s");
     }
 
-    /** Mixing factor of the air. */
-    public static Given airMixing() {
-        return new Given("mixing factor of the air", Dimension.RATIO, 3, 3, 10,
-                new Origin.Assumed("3 for a room that is swept well, up to 10 for one that is not; common practice"));
+    /** Wait until foam may be carved, s. */
+    public static Given carveAfter() {
+        return assumed("carve after", Dimension.TIME, 24 * 3600.0, "foam goes on curing and warming for a day; common practice");
     }
 
-    /** Labour of one bulkhead, s. */
-    public static Given plateLabour() {
-        return new Given("labour of a bulkhead", Dimension.TIME, 0.75 * 3600, 1.5 * 3600, 3 * 3600.0,
-                new Origin.Assumed("marking out, cutting and setting up square; from memory of such jobs, so note your own"));
+    /** Thermal diffusivity of rigid urethane foam, m2/s. */
+    public static Given foamDiffusivity() {
+        return assumed("thermal diffusivity of foam", Dimension.AREA_RATE, 5e-7,
+                "5e-7 m2/s, what rigid urethane foam is commonly taken to have; the wait between lifts rests on it");
+    }
+
+    /** Error of weighing a pour and reading its rise, a share. */
+    public static Given pourReading() {
+        return new Given("error of reading a pour", Dimension.RATIO, -0.05, 0, 0.05,
+                new Origin.Assumed("a pot weighed and a rise read on a rough surface are good to about 5 %"));
+    }
+
+    /** Distance of stand-offs along a plate's edge, m. */
+    public static Given standoffPitch() {
+        return assumed("pitch of stand-offs", Dimension.LENGTH, 0.300, "close enough that thin shuttering does not bulge; common practice");
+    }
+
+    /** Extra release film for laps and folds, a share. */
+    public static Given filmLap() {
+        return new Given("laps and folds of release film", Dimension.RATIO, 0.05, 0.10, 0.20,
+                new Origin.Assumed("add 10 % for overlapping sheet work, as a seamanship handbook has it"));
     }
 
     /** Labour of one pot, s. */
@@ -310,36 +324,69 @@ public final class Defaults {
                 new Origin.Assumed("about 1 m2 an hour and person; from memory of such jobs, so note your own"));
     }
 
-    /** Wait until poured foam is firm, s. */
-    public static Given firm() {
-        return assumed("firm time", Dimension.TIME, 30 * 60.0, "a pour foam guide: cured in about 30 min");
+    /** Area of shuttering one person sets and lines, m2/s. */
+    public static Given formRate() {
+        return new Given("shuttering rate", Dimension.AREA_RATE, 1 / 3600.0, 2 / 3600.0, 3 / 3600.0,
+                new Origin.Assumed("1 to 3 m2 an hour and person; from memory of such jobs, so note your own"));
     }
 
-    /** Wait until foam may be carved, s. */
-    public static Given carveAfter() {
-        return assumed("carve after", Dimension.TIME, 24 * 3600.0, "foam goes on curing and warming for a day; common practice");
+    /** Labour of turning the plug, s of all hands together. */
+    public static Given turnLabour() {
+        return new Given("labour of turning the plug", Dimension.TIME, 1800, 3600, 7200,
+                new Origin.Assumed("several hands or gear, and setting it level again; from memory of such jobs, so note your own"));
     }
 
-    /** Wait until a laminate is hard, s. */
-    public static Given hard() {
-        return assumed("hard after", Dimension.TIME, 12 * 3600.0, "left overnight before it is sanded; common practice");
+    /** Labour of mending one place, s. */
+    public static Given mendLabour() {
+        return new Given("labour of mending a place", Dimension.TIME, 600, 1200, 2400,
+                new Origin.Assumed("cleaning out, filling or laying, boarding; from memory of such jobs, so note your own"));
     }
 
-    /** Share of resin that stays in pots, on rollers and brushes. */
-    public static Given resinWaste() {
-        return new Given("waste of resin", Dimension.RATIO, 0.10, 0.15, 0.20,
-                new Origin.Assumed("about 15 % as an epoxy maker's guide has it, 15 to 20 % a dealer's"));
+    /** Labour of measuring one place again, s. */
+    public static Given remeasureLabour() {
+        return assumed("labour of measuring a place again", Dimension.TIME, 300, "gauge and straightedge; from memory of such jobs, so note your own");
     }
 
-    /** Styrene in a polyester that states none, a share by mass. */
-    public static Given styrene() {
-        return new Given("styrene", Dimension.RATIO, 0.30, 0.35, 0.45, new Origin.Assumed("common laminating resins and gel coats hold 30 to 45 %"));
+    /** Greatest layer of filler, m. */
+    public static Given fillerLayer() {
+        return assumed("filler layer", Dimension.LENGTH, 0.006, "data sheets of body filler: 6 mm (1/4 in) a layer at most");
     }
 
-    /** Weight one person is asked to lift at most, kg. */
-    public static Given liftPerPerson() {
-        return assumed("lift per person", Dimension.MASS, 25,
-                "25 kg is a common guideline for good handling close to the body; the law of the place and the person count");
+    /** Greatest total of filler, m. */
+    public static Given fillerTotal() {
+        return assumed("filler total", Dimension.LENGTH, 0.012, "filler over about 12 mm cracks; common practice");
+    }
+
+    /** Density of body filler, kg/m3. */
+    public static Given fillerDensity() {
+        return new Given("filler density", Dimension.DENSITY, 1600, 1750, 1900,
+                new Origin.Assumed("data sheets of standard body filler, 1.6 to 1.9 kg/l"));
+    }
+
+    /** Time until filler may be sanded, s. */
+    public static Given fillerHard() {
+        return assumed("filler hard after", Dimension.TIME, 20 * 60.0, "body filler is sandable after about 20 minutes");
+    }
+
+    /** Share of the box of depth, length and width that a gouge or void holds. */
+    public static Given fullness() {
+        return new Given("fullness of a hollow", Dimension.RATIO, 0.5, 2.0 / 3, 1,
+                new Origin.Assumed("half an ellipsoid 2/3, half a paraboloid 1/2, straight walls 1"));
+    }
+
+    /** Plies that may be laid over a low spot beside the schedule. */
+    public static Given extraPlies() {
+        return assumed("extra plies over a low spot", Dimension.RATIO, 2, "more plies fill minor low spots; common practice");
+    }
+
+    /** Mass of glass bubbles to one of resin in a paste. */
+    public static Given bubbles() {
+        return assumed("glass bubbles to one of resin", Dimension.RATIO, 0.2, "a paste that does not run: 20 parts of bubbles to 100 of resin");
+    }
+
+    /** Density of a glass bubble's particle, kg/m3. */
+    public static Given bubbleDensity() {
+        return assumed("particle density of glass bubbles", Dimension.DENSITY, 250, "glass bubbles 140 to 480 kg/m3 each, not the heap");
     }
 
     private static Given assumed(String name, Dimension dimension, double value, String reason) {

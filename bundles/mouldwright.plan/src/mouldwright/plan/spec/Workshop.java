@@ -36,6 +36,6 @@ public record Workshop(Given temperature, Given persons, Optional<Given> hourlyR
     /** A workshop with the defaults for its week and its air, and without consumables. */
     public Workshop(Given temperature, Given persons, Optional<Given> hourlyRate, Given day, Optional<LocalDate> start,
             Optional<Rates> rates, String currency) {
-        this(temperature, persons, hourlyRate, day, start, rates, currency, Defaults.week(), Defaults.air(temperature), List.of());
+        this(temperature, persons, hourlyRate, day, start, rates, currency, ShopDefaults.week(), ShopDefaults.air(temperature), List.of());
     }
 }

@@ -11,12 +11,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import mouldwright.geometry.fill.Attitude;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
+import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
 import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Given;
@@ -38,7 +40,11 @@ final class FillStage implements Stage {
         Fill fill = spec.fill().orElseThrow();
         if (makesSense(fill, measurements))
             measurements.find(ShapeMeasures.class).ifPresent(shape -> {
-                measurements.keep(new FillMeasuring(spec, shape, measurements, cancelled).measure());
+                FillMeasures bays = new FillMeasuring(spec, shape, measurements, cancelled).measure();
+                measurements.keep(bays);
+                measurements.keep(new RoomMeasuring(spec, shape, cancelled).measure(bays));
+                measurements.keep(PourOrder.of(bays.bays()));
+                measurements.keep(PourRecords.measure(spec, bays, measurements));
                 creamTime(fill.foam(), measurements);
             });
     }
@@ -46,7 +52,7 @@ final class FillStage implements Stage {
     private static boolean makesSense(Fill fill, Measurements measurements) {
         Foam foam = fill.foam();
         Guard guard = new Guard(measurements).sizeOrNone(fill.overfill()).positive(foam.density())
-                .positive(foam.partA()).positive(foam.partB()).notNegative(foam.cream()).positive(foam.pot());
+                .positive(foam.partA()).positive(foam.partB()).notNegative(foam.cream()).positive(foam.pot()).notNegative(foam.firm()).notNegative(foam.rise());
         foam.expansion().ifPresent(expansion -> guard.above(expansion, 1));
         shells(fill).forEach(guard::size);
         guard.size(FoamFacts.lift(foam));
@@ -84,18 +90,43 @@ final class FillStage implements Stage {
     @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
         measurements.find(FillMeasures.class).ifPresent(fill -> {
             Fill stated = spec.fill().orElseThrow();
-            FoamMix mix = new FoamMix(ledger, stated.foam(), spec.shop());
-            List<Node> cavities = new ArrayList<>();
-            List<Node> trims = new ArrayList<>();
-            List<Node> pots = new ArrayList<>();
-            for (FillMeasures.BayFill bay : fill.bays()) {
-                cavities.add(cavity(spec, bay, ledger));
-                trims.add(ledger.measured("trim, " + bay.bay().words(), VOLUME,
-                        Places.measured(bay.trim(), "volume with overfill less volume without")));
-                pots.addAll(pours(stated.foam(), mix, bay, cavities.getLast(), ledger));
+            Rooms rooms = measurements.find(Rooms.class).orElseThrow();
+            PourRecords records = measurements.find(PourRecords.class).orElseThrow();
+            FoamMix planned = new FoamMix(ledger, stated.foam(), spec.shop());
+            FoamMix rest = records.pours().isEmpty() ? planned
+                    : new FoamMix(ledger, stated.foam(), spec.shop(), records.share(stated.foam(), ledger));
+            List<BayNodes> bays = new ArrayList<>();
+            for (int i = 0; i < fill.bays().size(); i++) {
+                FillMeasures.BayFill bay = fill.bays().get(i);
+                bays.add(bay(spec, records.holds(bay.bay()) ? planned : rest, bay, rooms.bays().get(i), ledger));
             }
-            totals(mix, cavities, trims, pots, ledger);
+            totals(planned, planned == rest, bays, ledger);
+            new PourTimes(stated, measurements.find(PourOrder.class).orElseThrow(), ledger).write();
+            new FillForms(stated, rooms, ledger).write();
         });
+    }
+
+    /** What is written of a bay and summed. */
+    private record BayNodes(Node cavity, Node trim, Node mass, Node liquid, List<Node> pots) { }
+
+    private static BayNodes bay(Spec spec, FoamMix mix, FillMeasures.BayFill bay, Rooms.Room room, Ledger ledger) {
+        Fill fill = spec.fill().orElseThrow();
+        String words = bay.bay().words();
+        Node cavity = cavity(spec, bay, ledger);
+        Node trim = ledger.measured("trim, " + words, VOLUME, Places.measured(bay.trim(), "volume with overfill less volume without"));
+        Node mass = mix.mass(ledger.quantity(bay.bay().id("mass"), "Foam, mass, " + words, MASS), cavity);
+        Node liquid = mix.liquid(ledger.quantity(bay.bay().id("liquid"), "Foam, liquid, " + words, VOLUME), cavity, mass);
+        Node height = ledger.measured("height across gravity, " + bay.attitude().words(), LENGTH,
+                Places.exact(bay.height(), "extent of the cavity, overfill included"));
+        Node lifts = ledger.quantity(bay.bay().id("lifts"), "Lifts, " + words, RATIO)
+                .from("height / lift limit", List.of(height, ledger.given(FoamFacts.lift(fill.foam()))),
+                        v -> Math.min(v[0] / v[1], FillMeasuring.MOST_LIFTS))
+                .roundedUp().source("lifts of equal height, none over the limit");
+        Cooling.wait(fill, bay, room, height, lifts, ledger);
+        List<Node> pots = new ArrayList<>();
+        for (int i = 0; i < bay.lifts().size(); i++)
+            pots.add(lift(mix, bay, i, cavity, ledger));
+        return new BayNodes(cavity, trim, mass, liquid, pots);
     }
 
     private static Node cavity(Spec spec, FillMeasures.BayFill bay, Ledger ledger) {
@@ -128,22 +159,6 @@ final class FillStage implements Stage {
         }
     }
 
-    private static List<Node> pours(Foam foam, FoamMix mix, FillMeasures.BayFill bay, Node cavity, Ledger ledger) {
-        String words = bay.bay().words();
-        mix.liquid(ledger.quantity(bay.bay().id("liquid"), "Foam, liquid, " + words, VOLUME), cavity,
-                mix.mass(ledger.quantity(bay.bay().id("mass"), "Foam, mass, " + words, MASS), cavity));
-        Node height = ledger.measured("height across gravity, " + bay.attitude().words(), LENGTH,
-                Places.exact(bay.height(), "extent of the cavity, overfill included"));
-        ledger.quantity(bay.bay().id("lifts"), "Lifts, " + words, RATIO)
-                .from("height / lift limit", List.of(height, ledger.given(FoamFacts.lift(foam))),
-                        v -> Math.min(v[0] / v[1], FillMeasuring.MOST_LIFTS))
-                .roundedUp().source("lifts of equal height, none over the limit");
-        List<Node> pots = new ArrayList<>();
-        for (int i = 0; i < bay.lifts().size(); i++)
-            pots.add(lift(mix, bay, i, cavity, ledger));
-        return pots;
-    }
-
     private static Node lift(FoamMix mix, FillMeasures.BayFill bay, int i, Node cavity, Ledger ledger) {
         String id = liftId(bay, i);
         String words = bay.bay().words() + ", lift " + (i + 1);
@@ -163,27 +178,47 @@ final class FillStage implements Stage {
         return bay.bay().id("lift." + (i + 1));
     }
 
-    private static void totals(FoamMix mix, List<Node> cavities, List<Node> trims, List<Node> pots, Ledger ledger) {
+    /** Totals over the bays: from the whole cavity where all are poured alike, else the sum of what each bay takes. */
+    private static void totals(FoamMix mix, boolean alike, List<BayNodes> bays, Ledger ledger) {
         Node cavity = ledger.quantity("fill.cavity", "Cavity, overfill included", VOLUME)
-                .sum("sum over the bays", cavities).source("sum");
-        ledger.quantity("fill.trim", "Foam carved off again", VOLUME).sum("sum over the bays", trims).source("sum");
-        Node mass = mix.mass(ledger.quantity("fill.mass", "Foam, mass", MASS), cavity);
-        mix.liquid(ledger.quantity("fill.liquid", "Foam, liquid", VOLUME), cavity, mass);
+                .sum("sum over the bays", bays.stream().map(BayNodes::cavity).toList()).source("sum");
+        ledger.quantity("fill.trim", "Foam carved off again", VOLUME)
+                .sum("sum over the bays", bays.stream().map(BayNodes::trim).toList()).source("sum");
+        Ledger.Entry massEntry = ledger.quantity("fill.mass", "Foam, mass", MASS);
+        Node mass = alike ? mix.mass(massEntry, cavity)
+                : massEntry.sum("sum over the bays", bays.stream().map(BayNodes::mass).toList()).source("sum");
+        Ledger.Entry liquidEntry = ledger.quantity("fill.liquid", "Foam, liquid", VOLUME);
+        if (alike)
+            mix.liquid(liquidEntry, cavity, mass);
+        else
+            liquidEntry.sum("sum over the bays", bays.stream().map(BayNodes::liquid).toList()).source("sum");
         mix.partA(ledger.quantity("fill.mass.a", "Foam, part A", MASS), mass);
         mix.partB(ledger.quantity("fill.mass.b", "Foam, part B", MASS), mass);
-        mix.inPlace(ledger.quantity("fill.density", "Foam, density in place", DENSITY));
-        ledger.quantity("fill.pots", "Foam, pots", RATIO).sum("sum over the lifts", pots).source("sum");
+        Ledger.Entry inPlace = ledger.quantity("fill.density", "Foam, density in place", DENSITY);
+        if (alike)
+            mix.inPlace(inPlace);
+        else
+            inPlace.from("mass / cavity", List.of(mass, cavity), v -> v[0] / v[1]).source("a foam that rose less is denser");
+        ledger.quantity("fill.pots", "Foam, pots", RATIO)
+                .sum("sum over the lifts", bays.stream().flatMap(bay -> bay.pots().stream()).toList()).source("sum");
+        Node trial = ledger.quantity("fill.trial.mass", "Trial cup", MASS).same(ledger.given(Defaults.trialCup()))
+                .source("the first pour of a job: cream and rise of today's foam in today's shop");
+        mix.partA(ledger.quantity("fill.trial.a", "Trial cup, part A", MASS), trial);
+        mix.partB(ledger.quantity("fill.trial.b", "Trial cup, part B", MASS), trial);
     }
 
     @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
-        measurements.find(FillMeasures.class).ifPresent(fill -> {
-            FillWork.tasks(spec, fill, ledger, tasks);
-            CarveWork.tasks(spec, ledger, tasks);
-        });
+        measurements.find(PourOrder.class).ifPresent(order -> new FillTasks(spec, ledger, tasks).write(order));
     }
 
     @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
-        ledger.find("fill.mass").ifPresent(mass -> orders.need(spec.fill().orElseThrow().foam(), mass));
+        Foam foam = spec.fill().orElseThrow().foam();
+        ledger.find("fill.mass").ifPresent(mass -> orders.need(foam, mass));
+        ledger.find("fill.trial.mass").ifPresent(mass -> orders.need(foam, mass));
+        ledger.find("fill.forms.area").ifPresent(area -> orders.need("Shuttering", area));
+        ledger.find("fill.film.area").ifPresent(area -> orders.need("Release film for shuttering", area));
+        ledger.find("fill.standoffs").ifPresent(count -> orders.need("Stand-offs", count));
+        ledger.find("fill.packing").ifPresent(volume -> orders.need("Packing of pockets", volume));
     }
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
@@ -196,6 +231,15 @@ final class FillStage implements Stage {
                             likely(reckoning, id + ".b"), (int) likely(reckoning, id + ".pots")));
                 }
         });
+    }
+
+    /** The geometry's word for how the plug lies. */
+    static Attitude lying(Fill.Attitude attitude) {
+        return switch (attitude) {
+            case UPRIGHT -> Attitude.UPRIGHT;
+            case UPSIDE_DOWN -> Attitude.UPSIDE_DOWN;
+            case ON_SIDE -> Attitude.ON_SIDE;
+        };
     }
 
     private static double likely(Reckoning reckoning, String id) {

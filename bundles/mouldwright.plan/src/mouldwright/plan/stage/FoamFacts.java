@@ -21,6 +21,18 @@ final class FoamFacts {
         return foam.cream().orElseGet(Defaults::creamTime);
     }
 
+    static Given firm(Foam foam) {
+        return foam.firm().orElseGet(Defaults::firm);
+    }
+
+    static Given rise(Foam foam) {
+        return foam.rise().orElseGet(Defaults::riseTime);
+    }
+
+    static Given carve(Foam foam) {
+        return foam.carve().orElseGet(Defaults::carveAfter);
+    }
+
     static Given expansion(Foam foam) {
         return foam.expansion().orElseGet(Defaults::expansion);
     }

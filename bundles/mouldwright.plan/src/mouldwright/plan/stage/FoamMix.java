@@ -31,11 +31,18 @@ final class FoamMix {
     private final Node shareOfA;
     private final Node pot;
 
+    /** As planned, with the share of the yield that practice reaches. */
     FoamMix(Ledger ledger, Foam foam, Workshop shop) {
+        this(ledger, foam, shop, ledger.given(Defaults.yieldPractice()));
+    }
+
+    /** With the share of the yield that this job's pours have reached.
+     *  @param practice share of the supplier's yield */
+    FoamMix(Ledger ledger, Foam foam, Workshop shop, Node practice) {
         this.ledger = ledger;
         this.foam = foam;
         this.density = ledger.given(foam.density());
-        this.yield = yieldIn(shop);
+        this.yield = yieldIn(shop, practice);
         this.mixed = mixedDensity();
         this.shareOfA = shareOfA();
         this.pot = ledger.step("largest pot", MASS)
@@ -45,8 +52,7 @@ final class FoamMix {
                 .source("mixing and pouring must end within cream time; mixing 20 s as a data sheet has it, 0.25 kg/s assumed");
     }
 
-    private Node yieldIn(Workshop shop) {
-        Node practice = ledger.given(Defaults.yieldPractice());
+    private Node yieldIn(Workshop shop, Node practice) {
         Node temperature = ledger.given(shop.temperature());
         if (foam.yield().isEmpty())
             return ledger.step("yield", RATIO).from("all of the expansion x share reached in practice",

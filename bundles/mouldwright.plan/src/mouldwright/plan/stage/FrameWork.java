@@ -7,8 +7,8 @@ import java.util.List;
 import mouldwright.plan.Hazard;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Rates;
+import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Spec;
 
 /** What is to be done for the bulkheads. */
@@ -20,7 +20,7 @@ final class FrameWork {
         if (made.plates().isEmpty())
             return;
         Node plates = ledger.measured("bulkheads", RATIO, Places.exact(made.plates().size(), "counted"));
-        Node each = ledger.given(spec.shop().rates().flatMap(Rates::plate).orElseGet(Defaults::plateLabour));
+        Node each = ledger.given(spec.shop().rates().flatMap(Rates::plate).orElseGet(ShopDefaults::plateLabour));
         Node labour = ledger.step("labour of the bulkheads", TIME).from("bulkheads x labour of one", List.of(plates, each), v -> v[0] * v[1]).source("by rate");
         tasks.add(Task.of("frame.plates", "Mark out, cut and set up " + made.plates().size() + " bulkheads", labour).persons(2)
                 .cautions(Hazard.DUST, Hazard.LIFTING));

@@ -17,8 +17,8 @@ import mouldwright.plan.Measurements;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Measurement;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Spec;
 
 /** What plug and mould weigh, where the plug's weight lies, and how many people that takes. */
@@ -148,7 +148,7 @@ final class MassStage implements Stage {
                 .source("sum; surfacer, filler, pocket packing and what it stands on are left out");
         centre("mass.centre.x", "Centre of gravity of the plug, aft of the datum", parts, masses, MassMeasures.Place::x, ledger);
         centre("mass.centre.z", "Centre of gravity of the plug, above base", parts, masses, MassMeasures.Place::z, ledger);
-        Node each = ledger.given(Defaults.liftPerPerson());
+        Node each = ledger.given(ShopDefaults.liftPerPerson());
         ledger.quantity("mass.plug.people", "People to lift the plug, or gear", RATIO).from("plug / lift per person", List.of(plug, each),
                 v -> Math.max(1, v[0] / v[1])).roundedUp().source("guideline only: weigh it, and look at the grip, the way and the people");
     }

@@ -16,6 +16,7 @@ import mouldwright.plan.spec.Mould;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
+import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Spec;
 import mouldwright.process.Air;
 
@@ -82,7 +83,7 @@ final class MouldWork {
         Node resin = ledger.step("resin of a laying", MASS).from("plies x resin of a ply", List.of(ledger.find(id + ".resin").orElseThrow()), v -> plies * v[0]).source("sum");
         Task task = Task.of("mould.lay." + (i + 1), "Lay " + (plies == 1 ? "" : plies + " plies of ") + laying.mat().name() + " " + laying.words(), labour)
                 .persons(4).inOneGo().cautions(Hazard.STYRENE, Hazard.PEROXIDE, Hazard.EXOTHERM)
-                .releases(Air.Application.RESIN_NOT_ATOMISED, resin, ledger.given(mould.schedule().resin().styrene().orElseGet(Defaults::styrene)));
+                .releases(Air.Application.RESIN_NOT_ATOMISED, resin, ledger.given(mould.schedule().resin().styrene().orElseGet(ShopDefaults::styrene)));
         return wait.map(task::wait).orElse(task);
     }
 

@@ -18,10 +18,10 @@ import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
 import mouldwright.plan.spec.Consumable;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Hardener;
 import mouldwright.plan.spec.Material;
 import mouldwright.plan.spec.Resin;
+import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Spec;
 import mouldwright.units.Dimension;
 
@@ -105,7 +105,7 @@ final class OrderStage implements Stage {
             if (material.isEmpty() || !(material.get() instanceof Resin || material.get() instanceof Hardener))
                 return need;
             return ledger.step(need.label() + ", with waste", need.dimension()).from("need x (1 + waste)",
-                    List.of(need, ledger.given(Defaults.resinWaste())), v -> v[0] * (1 + v[1])).source("waste over what ends in the laminate");
+                    List.of(need, ledger.given(ShopDefaults.resinWaste())), v -> v[0] * (1 + v[1])).source("waste over what ends in the laminate");
         }
 
         private Optional<OrderLines.Bought> bought(String key, String name, Material.Pack pack, Node need) {
@@ -136,7 +136,7 @@ final class OrderStage implements Stage {
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
         measurements.find(OrderLines.class).ifPresent(order -> order.lines().forEach(line -> lists.order(new OrderEntry(line.name(),
-                line.material().flatMap(material -> material.stock().title()), line.need().dimension(), reckoning.likely(line.need()),
+                line.material().flatMap(material -> material.stock().title()), line.material().isPresent(), line.need().dimension(), reckoning.likely(line.need()),
                 reckoning.low(line.need()), reckoning.high(line.need()), List.copyOf(line.stages().keySet()),
                 line.bought().map(bought -> packing(bought, order.currency(), reckoning))))));
     }

@@ -13,6 +13,7 @@ import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Resin;
+import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
 import mouldwright.process.Air;
@@ -25,8 +26,8 @@ final class SkinWork {
     static void tasks(Spec spec, SkinMeasures measured, Ledger ledger, TaskBook tasks) {
         Resin resin = spec.skin().orElseThrow().schedule().resin();
         Node pot = ledger.given(spec.shop().rates().flatMap(Rates::pot).orElseGet(Defaults::potLabour));
-        Node hard = ledger.given(resin.hard().orElseGet(Defaults::hard));
-        Node styrene = ledger.given(resin.styrene().orElseGet(Defaults::styrene));
+        Node hard = ledger.given(resin.hard().orElseGet(ShopDefaults::hard));
+        Node styrene = ledger.given(resin.styrene().orElseGet(ShopDefaults::styrene));
         for (int i = 0; i < measured.layings().size(); i++) {
             SkinMeasures.Laying laying = measured.layings().get(i);
             int plies = laying.count();

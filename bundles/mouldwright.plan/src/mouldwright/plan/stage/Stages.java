@@ -9,6 +9,8 @@ public final class Stages {
             new ShapeStage(),
             new FrameStage(),
             new FillStage(),
+            new CarveStage(),
+            new FairStage(),
             new SkinStage(),
             new FinishStage(),
             new ReleaseStage(),
