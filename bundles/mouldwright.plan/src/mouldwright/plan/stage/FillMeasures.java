@@ -13,7 +13,7 @@ public record FillMeasures(List<BayFill> bays) {
      *  @param core      solid or a shell
      *  @param attitude  in which it is poured
      *  @param cavity    for sections and drawings
-     *  @param poured    with overfill, m3
+     *  @param poured    with overfill, and half of what runs over the edge of each plate between bays, m3
      *  @param trim      what is carved off again, m3
      *  @param height    across gravity, overfill included, m
      *  @param lifts     volume of each, from the lowest, m3

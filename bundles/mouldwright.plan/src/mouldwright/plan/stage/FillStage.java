@@ -102,7 +102,8 @@ final class FillStage implements Stage {
         Fill fill = spec.fill().orElseThrow();
         List<Node> inputs = new ArrayList<>(List.of(
                 ledger.measured("cavity between the plates", VOLUME, Places.measured(bay.poured(),
-                        "foam line grown by the overfill, less pocket and backbones, integrated over the clear length")),
+                        "foam line grown by the overfill, less pocket and backbones, integrated over the clear length; and half of the overfill "
+                                + "over the edge of each plate between bays")),
                 ledger.given(fill.overfill())));
         if (bay.core() instanceof Fill.Core.Shell(Given thickness))
             inputs.add(ledger.given(thickness));
