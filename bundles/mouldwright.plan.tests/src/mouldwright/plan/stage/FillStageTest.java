@@ -10,6 +10,7 @@ import java.util.Optional;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.PourEntry;
+import mouldwright.plan.ledger.Derivation;
 import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Fill;
 import mouldwright.plan.spec.Foam;
@@ -183,6 +184,34 @@ class FillStageTest {
         BuildPlan plan = plan(Specs.cylinder().frame(frame).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
         double change = Math.PI * (4 * 0.315 * 0.315 - 2 * (0.315 * 0.315 - 0.3 * 0.3)) * 0.001;
         assertThat(quantity(plan, "fill.cavity").high() - value(plan, "fill.cavity")).isCloseTo(change, Percentage.withPercentage(0.1));
+    }
+
+    @Test void aRangeOfTheShrinkReachesWhatIsCarvedOff() { // closed form: pi ((R + o)2 - R2) L between end plates, R and L of the plug
+        BuildPlan plan = plan(Specs.cylinder().shrink(0.001, 0.003, 0.006).frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
+        assertThat(quantity(plan, "fill.trim").low()).isCloseTo(trim(0.001), Percentage.withPercentage(0.05));
+        assertThat(quantity(plan, "fill.trim").high()).isCloseTo(trim(0.006), Percentage.withPercentage(0.05));
+        assertThat(quantity(plan, "fill.trim").high() - quantity(plan, "fill.trim").low()).isCloseTo(trim(0.006) - trim(0.001), Percentage.withPercentage(2));
+    }
+
+    private static double trim(double shrink) {
+        double radius = 0.3 / (1 - shrink);
+        return Math.PI * ((radius + 0.015) * (radius + 0.015) - radius * radius) * (1.2 / (1 - shrink) - 0.024);
+    }
+
+    @Test void aRangeOfTheSheetsThicknessReachesWhatIsCarvedOff() { // closed form: the ring ends at the end plates
+        Frame plain = Specs.frame(0.012);
+        Frame frame = new Frame(plain.sheet(), Specs.given("sheet thickness", Dimension.LENGTH, 0.011, 0.012, 0.013), plain.clearance(),
+                plain.edges(), plain.rim(), plain.backbones(), plain.tolerance(), plain.origin());
+        BuildPlan plan = plan(Specs.cylinder().frame(frame).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
+        double ring = Math.PI * (0.315 * 0.315 - 0.3 * 0.3);
+        assertThat(quantity(plan, "fill.trim").low()).isCloseTo(ring * (1.2 - 2 * 0.013), Percentage.withPercentage(0.05));
+        assertThat(quantity(plan, "fill.trim").high()).isCloseTo(ring * (1.2 - 2 * 0.011), Percentage.withPercentage(0.05));
+    }
+
+    @Test void aCavityIsSaidToMoveInProportionNotToBeMeasuredAgain() {
+        BuildPlan plan = plan(Specs.cylinder().shrink(0.001, 0.003, 0.006).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
+        assertThat(((Derivation.Reckoned) plan.derivation("bay.S1-S2.cavity").orElseThrow()).formula())
+                .isEqualTo("as measured, with overfill, solid, moved in proportion as shrink leaves its likely value, at the rate its sections have there");
     }
 
     @Test void anAssumedShrinkOfNothingIsSaid() {

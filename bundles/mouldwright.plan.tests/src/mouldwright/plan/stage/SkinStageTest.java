@@ -181,6 +181,20 @@ class SkinStageTest {
         assertThat(quantity(plan, "bay.A-B.cavity").low()).isCloseTo((0.2 - 2 * thick) * (0.05 - 2 * thick) * 0.4, within(2e-7));
     }
 
+    @Test void aRangeOfTheShrinkReachesTheMatOffTheRoll() { // closed form: two pieces across, three bays, each as long as its bay and a lap
+        BuildPlan plan = plan(Specs.cylinder().shrink(0.001, 0.003, 0.006).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        assertThat(quantity(plan, "skin.mat.Csm450.length").low()).isCloseTo(3 * 2 * (0.4 / 0.999 + 0.05), within(1e-6));
+        assertThat(quantity(plan, "skin.mat.Csm450.length").value()).isCloseTo(3 * 2 * (0.4 / 0.997 + 0.05), within(1e-6));
+        assertThat(quantity(plan, "skin.mat.Csm450.length").high()).isCloseTo(3 * 2 * (0.4 / 0.994 + 0.05), within(1e-6));
+    }
+
+    @Test void aRangeOfTheShrinkReachesTheMatLaid() { // closed form: surface as the square, laps as the length
+        BuildPlan plan = plan(Specs.cylinder().shrink(0.001, 0.003, 0.006).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        double scale = 1 / 0.994;
+        double laid = SIDE * 1.2 * scale * scale + 3 * (2 * 0.05 * 0.4 + 0.05 * SIDE) * scale;
+        assertThat(quantity(plan, "skin.mat.Csm450.mass").high()).isCloseTo(0.45 * laid, Percentage.withPercentage(0.01));
+    }
+
     private static double radius(BuildPlan plan, int plate) {
         return plan.plates().get(plate).outline().stream().mapToDouble(p -> Math.hypot(p.y(), p.z() - 0.5)).average().orElseThrow();
     }

@@ -103,6 +103,11 @@ final class Specs {
         return this;
     }
 
+    Specs shrink(double low, double likely, double high) {
+        shrink = given("shrink", RATIO, low, likely, high);
+        return this;
+    }
+
     Specs shop(double temperature) {
         shop = given("shop temperature", TEMPERATURE, temperature);
         return this;

@@ -96,9 +96,12 @@ final class FillMeasuring {
         double height = cavity.extent(lying).height();
         double limit = Math.max(FoamFacts.lift(fill.foam()).likely(), height / MOST_LIFTS);
         List<Measured> lifts = height > 0 ? cavity.lifts(lying, Pour.lifts(height, limit)) : List.of();
-        CavityRates rates = cavity.rates();
         return new FillMeasures.BayFill(order.bay(), order.core(), order.attitude(), cavity, poured, cavity.trim(), height,
-                lifts, toBuildUp(order.bay(), rates), toShrink(order, rates), toSheet(order.bay(), rates));
+                lifts, answers(order, cavity.rates()), answers(order, cavity.trimRates()));
+    }
+
+    private FillMeasures.Answers answers(Order order, CavityRates rates) {
+        return new FillMeasures.Answers(toBuildUp(order.bay(), rates), toShrink(order, rates), toSheet(order.bay(), rates));
     }
 
     private void report(FillMeasures.BayFill bay) {

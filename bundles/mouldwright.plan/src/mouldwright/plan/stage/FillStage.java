@@ -9,8 +9,10 @@ import static mouldwright.units.Dimension.VOLUME;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.PourEntry;
@@ -90,8 +92,7 @@ final class FillStage implements Stage {
             List<Node> pots = new ArrayList<>();
             for (FillMeasures.BayFill bay : fill.bays()) {
                 cavities.add(cavity(spec, bay, ledger));
-                trims.add(ledger.measured("trim, " + bay.bay().words(), VOLUME,
-                        Places.measured(bay.trim(), "volume with overfill less volume without")));
+                trims.add(trim(spec, bay, ledger));
                 pots.addAll(pours(stated.foam(), mix, bay, cavities.getLast(), ledger));
             }
             totals(mix, cavities, trims, pots, ledger);
@@ -107,19 +108,39 @@ final class FillStage implements Stage {
                 ledger.given(fill.overfill())));
         if (bay.core() instanceof Fill.Core.Shell(Given thickness))
             inputs.add(ledger.given(thickness));
-        int stated = inputs.size();
+        String words = "as measured, with overfill" + (inputs.size() > 2 ? " and shell" : ", solid");
+        return answering(ledger.quantity(bay.bay().id("cavity"), "Cavity, " + bay.bay().words(), VOLUME), words, inputs, bay.answers(), spec, ledger)
+                .source("foam line: the loft less the build-up");
+    }
+
+    private static Node trim(Spec spec, FillMeasures.BayFill bay, Ledger ledger) {
+        String words = bay.bay().words();
+        List<Node> inputs = new ArrayList<>(List.of(
+                ledger.measured("overfill as measured", VOLUME, Places.measured(bay.trim(), "volume with overfill less volume without")),
+                ledger.given(spec.fill().orElseThrow().overfill())));
+        return answering(ledger.step("trim, " + words, VOLUME), "as measured", inputs, bay.trimAnswers(), spec, ledger)
+                .source("all that is poured past the foam line");
+    }
+
+    /** The first input is the volume as measured; it is not measured anew, but moved in proportion as each thing with a range
+     *  leaves its likely value. */
+    private static Ledger.Sourced answering(Ledger.Entry entry, String words, List<Node> stated, FillMeasures.Answers answers, Spec spec, Ledger ledger) {
+        List<Node> inputs = new ArrayList<>(stated);
         List<Response> responses = new ArrayList<>();
-        answer(inputs, responses, ledger.find("shape.buildup"), bay.toBuildUp());
-        answer(inputs, responses, Optional.of(ledger.given(spec.body().shrink())), bay.toShrink());
-        answer(inputs, responses, spec.frame().map(frame -> ledger.given(frame.thickness())), bay.toSheet());
-        String words = "as measured, with overfill" + (stated > 2 ? " and shell" : ", solid");
-        return ledger.quantity(bay.bay().id("cavity"), "Cavity, " + bay.bay().words(), VOLUME)
-                .from(responses.isEmpty() ? words : words + ", and as its sections answer to what has a range", inputs, v -> {
+        answer(inputs, responses, ledger.find("shape.buildup"), answers.toBuildUp());
+        answer(inputs, responses, Optional.of(ledger.given(spec.body().shrink())), answers.toShrink());
+        answer(inputs, responses, spec.frame().map(frame -> ledger.given(frame.thickness())), answers.toSheet());
+        return entry.from(responses.isEmpty() ? words : words + ", moved in proportion as " + driven(inputs.subList(stated.size(), inputs.size()))
+                + " leaves its likely value, at the rate its sections have there", inputs, v -> {
                     double volume = v[0];
                     for (int i = 0; i < responses.size(); i++)
-                        volume += responses.get(i).change(v[stated + i]);
+                        volume += responses.get(i).change(v[stated.size() + i]);
                     return Math.max(0, volume);
-                }).source("foam line: the loft less the build-up");
+                });
+    }
+
+    private static String driven(List<Node> drivers) {
+        return drivers.stream().map(node -> node.label().substring(0, 1).toLowerCase(Locale.ROOT) + node.label().substring(1)).collect(Collectors.joining(" or "));
     }
 
     private static void answer(List<Node> inputs, List<Response> responses, Optional<Node> driver, Response response) {

@@ -88,12 +88,13 @@ public record GirthRuns(List<Double> lengths, boolean closed) {
     }
 
     /** Pieces laid side by side: n = ceil((G - l)/(W - l)) over each run; all round, the last laps the first.
-     *  @param width of the roll, m, more than the lap
-     *  @param lap   m */
-    int pieces(double width, double lap) {
+     *  @param width  of the roll, m, more than the lap
+     *  @param lap    m
+     *  @param growth how much longer the runs are than they were measured */
+    int pieces(double width, double lap, double growth) {
         int pieces = 0;
         for (double length : lengths)
-            pieces += (int) Math.max(1, Math.ceil((length - (closed ? 0 : lap)) / (width - lap) - SAME));
+            pieces += (int) Math.max(1, Math.ceil((length * growth - (closed ? 0 : lap)) / (width - lap) - SAME));
         return pieces;
     }
 

@@ -36,19 +36,19 @@ final class Laminating {
     private final Resin resin;
     private final Ledger ledger;
     private final Node lap;
-    private final double measuredArea;
+    private final Growth growth;
     private final Map<String, List<Node>> masses = new LinkedHashMap<>();
     private final Map<String, List<Node>> lengths = new LinkedHashMap<>();
     private final List<Node> resins = new ArrayList<>();
     private final List<Node> pots = new ArrayList<>();
 
-    Laminating(Spec spec, Skin skin, double measuredArea, Ledger ledger) {
-        this.measuredArea = measuredArea;
+    Laminating(Spec spec, Skin skin, Ledger ledger) {
         this.spec = spec;
         this.skin = skin;
         this.resin = skin.schedule().resin();
         this.ledger = ledger;
         this.lap = ledger.given(skin.lap());
+        this.growth = new Growth(spec.body().shrink(), ledger);
     }
 
     void write(SkinMeasures measured, Node area) {
@@ -78,7 +78,8 @@ final class Laminating {
         List<Cut> cuts = laying.fields().stream().map(field -> cut(mat, field)).toList();
         Node laid = sum("mat laid " + words, AREA, cuts.stream().map(Cut::laid).toList());
         Node length = sum("roll used " + words, LENGTH, cuts.stream().map(Cut::roll).toList());
-        Node mass = mass(mat, laid, area, words);
+        Node mass = ledger.step("a ply of mat " + words, MASS).from("mat laid x areal mass", List.of(laid, ledger.given(mat.areal())), v -> v[0] * v[1])
+                .source("closed form");
         Node perArea = perArea(mat, laying.first());
         Node wetting = wetting(mat, laying.first(), mass, area, words);
         String id = "skin.laying." + number;
@@ -101,15 +102,6 @@ final class Laminating {
         }
     }
 
-    /** The mat of a ply; the fields were measured at the likely shrink, and grow with the plug's surface. */
-    private Node mass(Mat mat, Node laid, Node area, String words) {
-        var entry = ledger.step("a ply of mat " + words, MASS);
-        if (!spec.body().shrink().ranged())
-            return entry.from("mat laid x areal mass", List.of(laid, ledger.given(mat.areal())), v -> v[0] * v[1]).source("closed form");
-        return entry.from("mat laid x areal mass x surface / surface as measured", List.of(laid, ledger.given(mat.areal()), area),
-                v -> v[0] * v[1] * v[2] / measuredArea).source("closed form");
-    }
-
     private Node sum(String label, Dimension dimension, List<Node> nodes) {
         return ledger.step(label, dimension).sum("sum over the fields", nodes).source("sum");
     }
@@ -120,15 +112,14 @@ final class Laminating {
     private record Cut(Node laid, Node roll) { }
 
     private Cut cut(Mat mat, SkinMeasures.Field field) {
-        Node surface = ledger.measured("surface, " + field.words(), AREA, Places.measured(field.area(), "moulded patches"));
-        Node length = ledger.measured("length over the surface, " + field.words(), LENGTH,
-                Places.exact(field.length(), "surface over girth"));
-        Node girth = ledger.measured("girth to cover, " + field.words(), LENGTH,
+        Node surface = growth.step("surface, " + field.words(), AREA, Places.measured(field.area(), "moulded patches"));
+        Node length = growth.step("length over the surface, " + field.words(), LENGTH, Places.exact(field.length(), "surface over girth"));
+        Node girth = growth.step("girth to cover, " + field.words(), LENGTH,
                 Places.exact(field.runs().total(), "moulded girth where the field is widest, both sides"));
         Node pieces = ledger.step("pieces across, " + field.words(), RATIO)
                 .from(field.runs().closed() ? "G / (W - lap), rounded up" : "(G - lap) / (W - lap), rounded up, for each run of the girth",
                         List.of(girth, ledger.given(MatFacts.rollWidth(mat)), lap),
-                        v -> field.runs().pieces(v[1], Math.min(v[2], WIDEST_LAP * v[1])))
+                        v -> field.runs().pieces(v[1], Math.min(v[2], WIDEST_LAP * v[1]), v[0] / field.runs().total()))
                 .source("n widths less n - 1 laps cover the girth");
         return new Cut(
                 ledger.step("mat laid, " + field.words(), AREA)

@@ -99,7 +99,7 @@ final class ShapeStage implements Stage {
         ledger.quantity(bay.id("volume"), "Volume, " + bay.words(), VOLUME).measured(Places.measured(volume, QUADRATURE));
         clear(spec, bay, ledger);
         ShapeMeasures.BayCrown crowned = shape.crowns().get(i);
-        Node crown = ledger.quantity(bay.id("crown"), "Crown, " + bay.words(), LENGTH).measured(Places.exact(
+        Node crown = new Growth(spec.body().shrink(), ledger).quantity(bay.id("crown"), "Crown, " + bay.words(), LENGTH, Places.exact(
                 crowned.crown().signedHeight(), "largest distance of the surface from the board, along the normal, + convex"));
         Node limit = ledger.given(carve(spec).crownLimit());
         Node inserted = ledger.measured("stations that let each part pass", RATIO, Places.exact(
