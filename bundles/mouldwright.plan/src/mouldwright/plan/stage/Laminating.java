@@ -84,11 +84,10 @@ final class Laminating {
         Node wetting = wetting(mat, laying.first(), mass, area, words);
         String id = "skin.laying." + number;
         Node each = ledger.quantity(id + ".pot", "Largest pot, " + words, MASS)
-                .from("least of pot limit and lay rate x persons x resin per area x working time",
-                        List.of(ledger.given(MatFacts.pot(resin)), ledger.given(MatFacts.layRate(mat)),
-                                ledger.given(spec.shop().persons()), perArea, working),
-                        v -> Math.min(v[0], v[1] * v[2] * v[3] * v[4]))
-                .source("a pot is laid before it stiffens");
+                .from("least of pot limit and lay rate x resin per area x working time",
+                        List.of(ledger.given(MatFacts.pot(resin)), ledger.given(MatFacts.layRate(mat)), perArea, working),
+                        v -> Math.min(v[0], v[1] * v[2] * v[3]))
+                .source("each person lays from a pot of their own, before it stiffens");
         Node resinOfPly = ledger.quantity(id + ".resin", "Resin of a ply, " + words, MASS).same(wetting).source("as above");
         Node count = ledger.quantity(id + ".pots", "Pots of a ply, " + words, RATIO)
                 .from(laying.first() ? "1 + (resin - half a pot) / pot" : "resin / pot", List.of(resinOfPly, each),
@@ -120,7 +119,7 @@ final class Laminating {
                 .from(field.runs().closed() ? "G / (W - lap), rounded up" : "(G - lap) / (W - lap), rounded up, for each run of the girth",
                         List.of(girth, ledger.given(MatFacts.rollWidth(mat)), lap),
                         v -> field.runs().pieces(v[1], Math.min(v[2], WIDEST_LAP * v[1]), v[0] / field.runs().total()))
-                .source("n widths less n - 1 laps cover the girth");
+                .source(field.runs().closed() ? "n widths less n laps go all round, the last lapping the first" : "n widths less n - 1 laps cover a run");
         return new Cut(
                 ledger.step("mat laid, " + field.words(), AREA)
                         .from("surface + lap x length x laps across + lap x girth", List.of(surface, length, pieces, lap, girth),
