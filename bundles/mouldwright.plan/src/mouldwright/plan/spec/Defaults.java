@@ -1,5 +1,6 @@
 package mouldwright.plan.spec;
 
+import mouldwright.process.Pour;
 import mouldwright.units.Dimension;
 
 /** Every default of the language, in one place, each with the reason for its figure.
@@ -119,6 +120,14 @@ public final class Defaults {
         return assumed("sheet density", Dimension.DENSITY, 680, "birch plywood data sheet, 660 to 710 kg/m3");
     }
 
+    /** Density of a backbone, kg/m3.
+     *  @param sheet what the plates are cut from */
+    public static Given backboneDensity(Sheet sheet) {
+        Given density = sheet.density();
+        return new Given("backbone density", Dimension.DENSITY, density.low(), density.likely(), density.high(),
+                new Origin.Assumed("a backbone is taken to be glued up of layers of " + sheet.name()));
+    }
+
     /** Density of E-glass, kg/m3. */
     public static Given glassDensity() {
         return assumed("glass density", Dimension.DENSITY, 2560, "E-glass, as ISO 12215-5 takes it");
@@ -174,6 +183,16 @@ public final class Defaults {
     /** Cream time, s. */
     public static Given creamTime() {
         return assumed("cream time", Dimension.TIME, 36, "a pour foam data sheet: 36 s, plus or minus 4");
+    }
+
+    /** Time to mix a pot of foam, s. */
+    public static Given mixingTime() {
+        return assumed("time to mix a pot of foam", Dimension.TIME, Pour.MIXING_TIME, "a boatbuilding pour foam data sheet: mix time 20 s");
+    }
+
+    /** Rate a pot of foam is poured at, kg/s. */
+    public static Given pouringRate() {
+        return assumed("pouring rate", Dimension.MASS_RATE, Pour.POURING_RATE, "a pot of 1 kg is emptied in 4 s; from memory, so time your own");
     }
 
     /** Greatest risen height of one pour, m. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import mouldwright.geometry.frame.Plates;
 import mouldwright.geometry.measure.Measured;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.Measurements;
@@ -128,8 +129,9 @@ final class ShapeStage implements Stage {
         int t = buildUp.isPresent() ? 3 : -1;
         int thickness = sheet ? inputs.size() - 1 : -1;
         ledger.quantity(bay.id("clear"), "Clear length, " + bay.words(), LENGTH)
-                .from(words.toString(), inputs, v -> (v[1] - v[0]) / (1 - v[2]) - (t < 0 ? 0 : moved * v[t])
-                        - (thickness < 0 ? 0 : plates * v[thickness]))
+                .from(words.toString(), inputs, v -> Plates.clearLength((v[1] - v[0]) / (1 - v[2]) - (t < 0 ? 0 : moved * v[t]),
+                        bay.fore().plated() && thickness >= 0 ? v[thickness] : 0, bay.fore().side(),
+                        bay.aft().plated() && thickness >= 0 ? v[thickness] : 0, bay.aft().side()))
                 .source(sheet ? "first plate stands aft, last forward, others toward the neighbour of larger area"
                         : "no plate stands in this bay, or no sheet is stated");
     }
