@@ -74,6 +74,18 @@ class FrameStageTest {
         assertThat(plan.assumed()).anySatisfy(a -> assertThat(a.name()).isEqualTo("share of a sheet used"));
     }
 
+    @Test void backbonesAreCutOutOfSheetsToo() {
+        // closed form: discs of 1.131 m2, and five layers of 12 mm in a width of 60 mm, each 400 mm by 1.2 m: 3.531 m2, over one sheet of 2.977 m2
+        Frame plain = Specs.frame(0.012);
+        Frame frame = new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(),
+                java.util.List.of(new Frame.Backbone(Specs.given("w", Dimension.LENGTH, 0.06), Specs.given("d", Dimension.LENGTH, 0.4),
+                        Specs.given("h", Dimension.LENGTH, 0.3), Specs.line(31, "backbone"))), plain.tolerance(), plain.origin());
+        BuildPlan plan = plan(Specs.cylinder().frame(frame));
+        assertThat(quantity(plan, "frame.sheets").low()).isEqualTo(2);
+        assertThat(quantity(plan, "frame.sheets").label()).contains("backbones");
+        assertThat(plan.assumed()).extracting(a -> a.name()).contains("backbone density");
+    }
+
     @Test void aPlateThinnerThanItsSkinIsReported() { // 20 plies of 450 g are 22 mm, the box stands 50 high
         BuildPlan plan = plan(new Specs().station("A", 0, Specs.rectangle(0.1, 0.04)).station("B", 0.4, Specs.rectangle(0.1, 0.04))
                 .frame(Specs.frame(0.012)).skin(Specs.skin(Specs.schedule(plies(20)))));
