@@ -67,6 +67,21 @@ class FrameStageTest {
                 .isCloseTo(4 * Math.PI * (0.09 - 0.24 * 0.24) * 0.012 * 695, Percentage.withPercentage(0.2));
     }
 
+    @Test void aPocketBesideASolidBayIsReportedWithItsVolume() { // closed form: discs of 240 mm radius, 12 mm thick
+        Frame frame = Specs.frame(0.012, Frame.Edges.SQUARE, Specs.given("rim", Dimension.LENGTH, 0.06));
+        BuildPlan plan = plan(Specs.cylinder().frame(frame).fill(Specs.solid(Specs.foam(30, 39), 0)));
+        assertThat(plan.faults()).hasSize(4).allSatisfy(fault -> {
+            assertThat(fault.kind()).isEqualTo(PlanFault.Kind.POCKET_OPEN);
+            assertThat(fault.figure().orElseThrow().value()).isCloseTo(Math.PI * 0.24 * 0.24 * 0.012, Percentage.withPercentage(0.1));
+        });
+    }
+
+    @Test void platesBetweenShellsAreWoodRoundAPocket() { // closed form: rings of 60 mm, the rim assumed
+        BuildPlan plan = plan(Specs.cylinder().frame(Specs.frame(0.012)).fill(Specs.shell(Specs.foam(30, 39), 0.09, 0)));
+        assertThat(plan.faults()).isEmpty();
+        assertThat(value(plan, "frame.mass")).isCloseTo(4 * Math.PI * (0.09 - 0.24 * 0.24) * 0.012 * 695, Percentage.withPercentage(0.2));
+    }
+
     @Test void sheetsCannotBeFewerThanTheirAreaAllows() { // 1.1310 m2 of discs on sheets of 2.9768 m2
         BuildPlan plan = plan(Specs.cylinder().frame(Specs.frame(0.012)));
         assertThat(quantity(plan, "frame.sheets").low()).isEqualTo(1);
