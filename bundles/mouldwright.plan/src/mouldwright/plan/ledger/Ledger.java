@@ -24,7 +24,19 @@ public final class Ledger {
     private final List<Node> nodes = new ArrayList<>();
     private final Map<Given, Node> stated = new LinkedHashMap<>();
     private final Map<String, Node> byId = new HashMap<>();
+    private final List<Ground> shape;
     private String stage = "";
+
+    /** A ledger whose measures rest on nothing but what they name. */
+    public Ledger() {
+        this(List.of());
+    }
+
+    /** A ledger for a shape.
+     *  @param shape what draws it; measures that name no grounds of their own rest on this */
+    public Ledger(List<Ground> shape) {
+        this.shape = List.copyOf(shape);
+    }
 
     /** Begins a stage's page: what is written from here on belongs to it.
      *  @param name the stage's name, such as {@code fill} */
@@ -45,7 +57,11 @@ public final class Ledger {
 
     /** A figure measured on the geometry, not listed by itself. */
     public Node measured(String label, Dimension dimension, Measurement measurement) {
-        return add("", label, dimension, new Node.Kind.Measured(measurement));
+        return add("", label, dimension, grounded(measurement));
+    }
+
+    private Node.Kind grounded(Measurement measurement) {
+        return new Node.Kind.Measured(measurement.grounds().isEmpty() ? measurement.on(shape) : measurement);
     }
 
     /** Begins a listed figure.
@@ -125,7 +141,7 @@ public final class Ledger {
 
         /** Lists a measure of the geometry as it is. */
         public Node measured(Measurement measurement) {
-            return add(id, label, dimension, new Node.Kind.Measured(measurement));
+            return add(id, label, dimension, grounded(measurement));
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlateEntry;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
@@ -44,19 +45,21 @@ final class FrameStage implements Stage {
             Frame frame = spec.frame().orElseThrow();
             Node length = ledger.measured("length over all plates", LENGTH,
                     Places.exact(made.backboneLength(), "from the first plate's outer face to the last one's"));
-            mass(frame, made, length, ledger);
-            sheets(frame, made, length, ledger);
+            Grounds grounds = new Grounds(spec);
+            mass(frame, made, length, grounds, ledger);
+            sheets(frame, made, length, grounds.plate(false), ledger);
         });
     }
 
-    private static void mass(Frame frame, FrameMeasures made, Node length, Ledger ledger) {
+    private static void mass(Frame frame, FrameMeasures made, Node length, Grounds grounds, Ledger ledger) {
         Node thickness = ledger.given(frame.thickness());
         Node density = ledger.given(frame.sheet().density());
         List<Node> masses = new ArrayList<>();
         for (FrameMeasures.Made one : made.plates()) {
             String plate = "plate " + one.border().name();
             List<Node> inputs = new ArrayList<>(List.of(ledger.measured(plate + ", area", AREA, Places.exact(one.netArea(),
-                    one.pocketed() ? "cut line less pocket and slots" : "cut line less slots")), thickness, density));
+                    one.pocketed() ? "cut line less pocket and slots" : "cut line less slots")
+                    .on(grounds.plate(one.pocketed()))), thickness, density));
             if (one.pocketed())
                 inputs.add(ledger.given(frame.rim()));
             masses.add(ledger.quantity("station." + one.border().name() + ".plate.mass", "Mass, " + plate, MASS)
@@ -69,9 +72,9 @@ final class FrameStage implements Stage {
         ledger.quantity("frame.mass", "Frame, mass", MASS).sum("plates + backbones", masses).source("sum");
     }
 
-    private static void sheets(Frame frame, FrameMeasures made, Node length, Ledger ledger) {
+    private static void sheets(Frame frame, FrameMeasures made, Node length, List<Ground> outline, Ledger ledger) {
         List<Node> areas = new ArrayList<>(List.of(ledger.measured("cut lines of all plates", AREA, Places.exact(
-                made.plates().stream().mapToDouble(one -> one.plate().cut().area()).sum(), "area inside the cut lines"))));
+                made.plates().stream().mapToDouble(one -> one.plate().cut().area()).sum(), "area inside the cut lines").on(outline))));
         for (Frame.Backbone backbone : frame.backbones())
             areas.add(layers(frame, backbone, length, ledger));
         boolean plates = frame.backbones().isEmpty();

@@ -36,7 +36,7 @@ public final class Planner {
     public BuildPlan plan(Spec spec, BooleanSupplier cancelled) {
         List<Stage> wanted = stages.stream().filter(stage -> stage.wantedBy(spec)).toList();
         Measurements measurements = new Measurements();
-        Ledger ledger = new Ledger();
+        Ledger ledger = new Ledger(new Grounds(spec).plug());
         for (Stage stage : wanted)
             stage.measure(spec, measurements, cancelled);
         for (Stage stage : wanted) {

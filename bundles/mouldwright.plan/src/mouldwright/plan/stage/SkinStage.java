@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
@@ -85,11 +86,12 @@ final class SkinStage implements Stage {
             Node area = ledger.quantity("skin.area", "Skin, moulded surface of the plug", AREA)
                     .from("moulded surface / (1 - shrink)^2", List.of(part, ledger.given(spec.body().shrink())),
                             v -> v[0] / ((1 - v[1]) * (1 - v[1]))).source("areas grow as the square of the plug's scale");
+            List<Ground> plies = new Grounds(spec).plies();
             Growth growth = new Growth(spec.body().shrink(), ledger);
             growth.quantity("skin.uncovered.area", "Moulded surface without any ply", AREA,
-                    Places.measured(measured.uncovered(), "cells between the edges of all ply rules"));
+                    Places.measured(measured.uncovered(), "cells between the edges of all ply rules").on(plies));
             growth.quantity("skin.short.area", "Moulded surface with fewer plies than asked for", AREA,
-                    Places.measured(measured.lacking(), "cells between the edges of all ply rules"));
+                    Places.measured(measured.lacking(), "cells between the edges of all ply rules").on(plies));
             new Laminating(spec, skin, ledger).write(measured, area);
         });
     }
