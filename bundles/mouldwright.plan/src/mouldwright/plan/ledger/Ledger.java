@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import mouldwright.plan.spec.Given;
 import mouldwright.units.Dimension;
 
@@ -86,6 +88,18 @@ public final class Ledger {
     /** @return stated figures used so far, in the order of first use */
     public List<Given> givens() {
         return List.copyOf(stated.keySet());
+    }
+
+    /** @return what the measures written so far rest on, each once, in the order of first use */
+    public List<Ground> grounds() {
+        Set<Ground> all = new LinkedHashSet<>();
+        List<Ground> before = List.of();
+        for (Node node : nodes)
+            if (node.kind() instanceof Node.Kind.Measured(Measurement measurement) && measurement.grounds() != before) {
+                before = measurement.grounds();
+                all.addAll(before);
+            }
+        return List.copyOf(all);
     }
 
     /** Reckons everything: likely values, lows and highs.

@@ -25,6 +25,46 @@ public final class Defaults {
         return assumed("working day", Dimension.TIME, 8 * 3600.0, "a common working day of eight hours");
     }
 
+    /** Bare lengths are millimetres. */
+    public static Tacit units() {
+        return new Tacit.Choice("units", "mm", new Origin.Assumed("drawings are dimensioned in millimetres unless they say otherwise"));
+    }
+
+    /** Sections are drawn for one half. */
+    public static Tacit sections() {
+        return new Tacit.Choice("sections", "half", new Origin.Assumed("most bodies are alike on both sides, and lines are drawn for one"));
+    }
+
+    /** A superellipse is an ellipse. */
+    public static Given exponent() {
+        return assumed("superellipse exponent", Dimension.RATIO, 2, "2 is the ellipse");
+    }
+
+    /** A superellipse stands on the base, m. */
+    public static Given above() {
+        return assumed("superellipse above base", Dimension.LENGTH, 0, "it stands on the base unless raised");
+    }
+
+    /** What a scaled section is scaled about. */
+    public static Tacit centre() {
+        return new Tacit.Choice("scaled about", "0 0", new Origin.Assumed("a section is scaled about the centreline at the base"));
+    }
+
+    /** Edges of plates are cut square. */
+    public static Tacit edges() {
+        return new Tacit.Choice("edges", "square", new Origin.Assumed("a square edge takes no bevel table and never stands proud"));
+    }
+
+    /** Why bays are poured solid. */
+    public static Origin.Assumed solid() {
+        return new Origin.Assumed("the fill states neither solid nor a shell");
+    }
+
+    /** Why a bay is poured upright. */
+    public static Origin.Assumed upright() {
+        return new Origin.Assumed("bays are poured as the plug will stand unless a bay says otherwise");
+    }
+
     /** Total shrink of mould and part, a share. */
     public static Given shrink() {
         return assumed("shrink", Dimension.RATIO, 0,
