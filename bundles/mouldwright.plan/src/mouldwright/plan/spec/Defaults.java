@@ -232,7 +232,7 @@ public final class Defaults {
 
     /** Rate a pot of foam is poured at, kg/s. */
     public static Given pouringRate() {
-        return assumed("pouring rate", Dimension.MASS_RATE, Pour.POURING_RATE, "a pot of 1 kg is emptied in 4 s; from memory, so time your own");
+        return assumed("pouring rate", Dimension.MASS_RATE, Pour.POURING_RATE, "0.25 kg/s: a pot of 1 kg is emptied in 4 s; from memory, so time your own");
     }
 
     /** Greatest risen height of one pour, m. */
