@@ -364,4 +364,15 @@ class CatalogueTest {
         assertThat(found(cylinder("carve { board 1200 } accept MW431 \"two boards are joined\""))).singleElement().asString()
                 .startsWith("MW923 nothing is found that `MW431` would accept");
     }
+
+    @Test void twoStationsAHairApartStandAtOnePlace() {
+        for (String x : new String[] {"1e-320", "1e-300", "0.0001"})
+            assertThat(found(cylinder("fill Pour36 solid { }").replace("station B at 300", "station B at " + x)))
+                    .singleElement().asString().startsWith("MW103 B:");
+    }
+
+    @Test void aSlipInAFigureIsToldAloneAndNotWhatFollowsFromIt() {
+        String slip = cylinder("frame { sheet Ply12 } fill Pour36 solid { } carve { }").replace("station B at 300 like A", "station B at 3000 like A");
+        assertThat(found(slip)).allSatisfy(finding -> assertThat(finding).startsWith("MW10"));
+    }
 }
