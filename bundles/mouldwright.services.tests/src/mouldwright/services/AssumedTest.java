@@ -83,7 +83,7 @@ class AssumedTest {
 
     /** What no spec can state. */
     private static final List<String> NEVER_STATED = List.of("glass density", "backbone density", "share of a sheet used",
-            "share of the yield reached in practice", "time to mix a pot of foam", "pouring rate");
+            "share of the yield reached in practice", "time to mix a pot of foam", "pouring rate", "spoilt mat");
 
     private static SpecSession session;
 

@@ -87,15 +87,20 @@ public record GirthRuns(List<Double> lengths, boolean closed) {
         return new GirthRuns(runs.stream().map(run -> (run[1] - run[0]) * half).toList(), closed);
     }
 
-    /** Pieces laid side by side: n = ceil((G - l)/(W - l)) over each run; all round, the last laps the first.
+    /** Pieces laid side by side over all runs.
      *  @param width  of the roll, m, more than the lap
      *  @param lap    m
      *  @param growth how much longer the runs are than they were measured */
     int pieces(double width, double lap, double growth) {
         int pieces = 0;
         for (double length : lengths)
-            pieces += (int) Math.max(1, Math.ceil((length * growth - (closed ? 0 : lap)) / (width - lap) - SAME));
+            pieces += (int) across(length * growth, closed, width, lap);
         return pieces;
+    }
+
+    /** Pieces laid side by side over one run: n = ceil((G - l)/(W - l)); all round, the last laps the first. */
+    static double across(double length, boolean closed, double width, double lap) {
+        return Math.max(1, Math.ceil((length - (closed ? 0 : lap)) / (width - lap) - SAME));
     }
 
     /** Laps between pieces laid side by side.

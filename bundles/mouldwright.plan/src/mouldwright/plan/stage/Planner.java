@@ -51,7 +51,7 @@ public final class Planner {
         for (Stage stage : wanted)
             stage.list(spec, measurements, reckoning, lists);
         return new BuildPlan(spec, assumed(spec, measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
-                lists.pots(), measurements.faults(), measurements, reckoning);
+                lists.pots(), lists.pieces(), measurements.faults(), measurements, reckoning);
     }
 
     /** Every default the plan rests on: what the spec was read with, what the stages chose, and the figures that enter a formula or
