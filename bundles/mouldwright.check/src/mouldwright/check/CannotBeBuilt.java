@@ -32,7 +32,7 @@ final class CannotBeBuilt implements Check {
             case SHELL_TOO_THICK -> "MW302";
             case CREAM_TOO_SHORT -> "MW303";
             case TOO_MANY_LIFTS -> "MW304";
-            case POCKET_OPEN -> "MW313";
+            case POCKET_OPEN -> "MW315";
             case ROLL_TOO_NARROW -> "MW503";
             case NO_PLY -> "MW504";
             case TOO_MANY_PIECES -> "MW511";
