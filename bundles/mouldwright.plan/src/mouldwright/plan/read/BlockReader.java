@@ -91,11 +91,16 @@ final class BlockReader {
 
     private Optional<Fill.BayRule> rule(FillBay m) {
         return bodies.span(m.getFrom(), m.getTo(), m, Literals.FILL_BAY__FROM, Literals.FILL_BAY__TO).map(span ->
-                new Fill.BayRule(span, core(m.isSolid(), m.getShell(), figures.origin(m)), Optional.of(switch (m.getAttitude()) {
-                    case UPRIGHT -> Fill.Attitude.UPRIGHT;
-                    case UPSIDE_DOWN -> Fill.Attitude.UPSIDE_DOWN;
-                    case ON_SIDE -> Fill.Attitude.ON_SIDE;
-                })));
+                new Fill.BayRule(span, core(m.isSolid(), m.getShell(), figures.origin(m)),
+                        m.isSetAttitude() ? Optional.of(attitude(m)) : Optional.empty()));
+    }
+
+    private static Fill.Attitude attitude(FillBay m) {
+        return switch (m.getAttitude()) {
+            case UPRIGHT -> Fill.Attitude.UPRIGHT;
+            case UPSIDE_DOWN -> Fill.Attitude.UPSIDE_DOWN;
+            case ON_SIDE -> Fill.Attitude.ON_SIDE;
+        };
     }
 
     Optional<Carve> carve(mouldwright.model.Carve m) {

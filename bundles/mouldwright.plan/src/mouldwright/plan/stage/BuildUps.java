@@ -14,6 +14,7 @@ import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
 import mouldwright.plan.spec.Finish;
+import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
@@ -22,8 +23,8 @@ import mouldwright.plan.spec.Spec;
 import mouldwright.process.Coating;
 import mouldwright.process.Laminate;
 
-/** What skin and surfacer add outside the foam: cured thickness of the plies, local ones too, and the dry film that is left
- *  after sanding. A coating that states no dry film adds nothing. */
+/** What skin and surfacer add outside the foam: cured thickness of the plies, local ones too, the dry film of coats
+ *  between them, and that of the finish that is left after sanding. A coating that states no dry film adds nothing. */
 final class BuildUps {
 
     private BuildUps() { }
@@ -36,9 +37,12 @@ final class BuildUps {
 
     /** Likely build-up where nothing is added locally, m. */
     static double general(Spec spec) {
-        double plies = spec.skin().map(skin -> skin.schedule().plies().stream()
-                .mapToDouble(ply -> ply(ply.mat(), skin.schedule().resin())).sum()).orElse(0.0);
-        return plies + spec.finish().map(BuildUps::films).orElse(0.0);
+        double laminate = spec.skin().map(skin -> skin.schedule().layers().stream().mapToDouble(layer -> switch (layer) {
+            case Schedule.Layer.Ply ply -> ply(ply.mat(), skin.schedule().resin());
+            case Schedule.Layer.Coat coat -> coat.coating().dry().map(Given::likely).orElse(0.0);
+            case Schedule.Layer.Wait wait -> 0;
+        }).sum()).orElse(0.0);
+        return laminate + spec.finish().map(BuildUps::films).orElse(0.0);
     }
 
     /** The build-up over the plug.
@@ -67,12 +71,24 @@ final class BuildUps {
                 .source("rule of mixtures; ISO 12215-5 gives the same with 2.56 and 1.20 g/cm3")).toList();
     }
 
+    /** Writes the dry film of each coat in the skin's schedule, which nobody sands. */
+    private static List<Node> coats(Schedule schedule, Ledger ledger) {
+        List<Node> films = new ArrayList<>();
+        for (Schedule.Layer layer : schedule.layers())
+            if (layer instanceof Schedule.Layer.Coat(var coating, var origin) && coating.dry().isPresent())
+                films.add(ledger.step("coat of " + coating.name(), LENGTH).same(ledger.given(coating.dry().get())).source("dry film, not sanded"));
+        return films;
+    }
+
     /** Writes the build-up where nothing is added locally; empty where a spec has neither skin nor finish. */
     static Optional<Node> write(Spec spec, Ledger ledger) {
         if (spec.skin().isEmpty() && spec.finish().isEmpty())
             return Optional.empty();
         List<Node> parts = new ArrayList<>();
-        spec.skin().ifPresent(skin -> parts.addAll(plies(skin.schedule(), ledger)));
+        spec.skin().ifPresent(skin -> {
+            parts.addAll(plies(skin.schedule(), ledger));
+            parts.addAll(coats(skin.schedule(), ledger));
+        });
         spec.finish().ifPresent(finish -> finish.coats().forEach(coats -> coats.coating().dry().ifPresent(dry ->
                 parts.add(ledger.step(coats.count() + " coats of " + coats.coating().name() + ", sanded", LENGTH)
                         .from("coats x dry film x (1 - sanded share)", List.of(ledger.given(dry), ledger.given(finish.sandedShare())),

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
+import mouldwright.plan.ledger.Figures;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.spec.Given;
@@ -90,11 +91,25 @@ final class ResinCure {
                     "the gel time lies outside the resin's table, so its nearest edge is taken",
                     "warm the shop or extend the table").at(choice.gelTime(), TIME).against(wanted.likely(), TIME));
         if (choice.bound() != CatalystChoice.Bound.MET)
-            measurements.report(PlanFault.of(PlanFault.Kind.CATALYST_CLAMPED, wanted.origin(), "resin " + resin.name(),
-                    choice.bound() == CatalystChoice.Bound.MOST ? "even the most catalyst gels later than wanted"
-                            : "even the least catalyst gels sooner than wanted",
-                    choice.bound() == CatalystChoice.Bound.MOST ? "warm the shop or wait longer" : "mix smaller pots or work cooler")
+            measurements.report(PlanFault.of(PlanFault.Kind.CATALYST_CLAMPED, wanted.origin(), "resin " + resin.name(), why(choice), remedy(choice))
                     .at(choice.gelTime(), TIME).against(wanted.likely(), TIME));
+    }
+
+    private String why(CatalystChoice choice) {
+        String level = Figures.words(choice.catalyst(), RATIO);
+        String late = choice.gelTime() > wanted.likely() ? "gels later than wanted" : "gels sooner than wanted";
+        return switch (choice.bound()) {
+            case MET -> "";
+            case MOST -> "even the most catalyst, " + level + ", " + late;
+            case LEAST -> "even the least catalyst, " + level + ", " + late;
+            case TABLE -> "the gel table ends at " + level + " of catalyst, within the resin's limits; that much " + late;
+        };
+    }
+
+    private String remedy(CatalystChoice choice) {
+        boolean late = choice.gelTime() > wanted.likely();
+        String own = late ? "warm the shop or wait longer" : "mix smaller pots or work cooler";
+        return choice.bound() == CatalystChoice.Bound.TABLE ? "extend the table from the supplier's sheet, or " + own : own;
     }
 
     /** Catalyst as a share of the resin's mass. */
