@@ -149,6 +149,16 @@ class CatalogueTest {
                 """)).anySatisfy(finding -> assertThat(finding).startsWith("MW201 B:").contains("unplated"));
     }
 
+    @Test void aPocketThatOpensOnASolidBayIsToldWithItsVolume() { // closed form: a disc of 140 mm radius, 12 mm thick: 0.739 l
+        assertThat(found(cylinder("frame { sheet Ply12 rim 60 } fill Pour36 shell 90 { bay A to B solid }"))).filteredOn(finding -> finding.startsWith("MW313"))
+                .hasSize(2).allSatisfy(finding -> assertThat(finding).contains("bay A to B, poured solid", "739 ml", "blank the pocket off"));
+    }
+
+    @Test void aPlateBesideASolidBayHasNoPocketUnlessARimIsStated() {
+        assertThat(found(cylinder("frame { sheet Ply12 } fill Pour36 shell 90 { bay A to B solid }"))).noneMatch(finding -> finding.startsWith("MW313"));
+        assertThat(found(cylinder("frame { sheet Ply12 rim 60 } fill Pour36 shell 90 { }"))).noneMatch(finding -> finding.startsWith("MW313"));
+    }
+
     @Test void aBevelOver45DegreesIsToldWithItsAngle() {
         assertThat(found(round(100, 250, 600, "frame { sheet Ply12 edges bevelled }")))
                 .anySatisfy(finding -> assertThat(finding).startsWith("MW210 bevel of").contains("at C", "45 deg at most"));

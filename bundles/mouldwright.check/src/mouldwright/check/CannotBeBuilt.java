@@ -32,6 +32,7 @@ final class CannotBeBuilt implements Check {
             case SHELL_TOO_THICK -> "MW302";
             case CREAM_TOO_SHORT -> "MW303";
             case TOO_MANY_LIFTS -> "MW304";
+            case POCKET_OPEN -> "MW313";
             case ROLL_TOO_NARROW -> "MW503";
             case NO_PLY -> "MW504";
             case TOO_MANY_PIECES -> "MW511";
@@ -48,7 +49,7 @@ final class CannotBeBuilt implements Check {
         return switch (kind) {
             case SECTION, LOFT, STATION_OUTSIDE, PLATE_VANISHED, PLATE_SPLIT, BAY_SHUT, NO_CAVITY, TOO_MANY_LIFTS, CREAM_TOO_SHORT, ROLL_TOO_NARROW, NO_PLY, TOO_MANY_PIECES, FIGURE,
                     NAME -> Severity.ERROR;
-            case SECTION_DOUBTFUL, END_PLATE_LARGER_OUTSIDE, SHELL_TOO_THICK, GEL_OUTSIDE_TABLE, CATALYST_CLAMPED, NO_CATALYST, PIECE_TOO_LONG -> Severity.WARNING;
+            case SECTION_DOUBTFUL, END_PLATE_LARGER_OUTSIDE, POCKET_OPEN, SHELL_TOO_THICK, GEL_OUTSIDE_TABLE, CATALYST_CLAMPED, NO_CATALYST, PIECE_TOO_LONG -> Severity.WARNING;
         };
     }
 }

@@ -1,5 +1,6 @@
 package mouldwright.language.parser;
 
+import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_ANY_OTHER;
 import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_DATE;
 import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_ID;
 import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE_NUMBER;
@@ -46,6 +47,7 @@ final class Candidates {
 		places.forEach(this::respell);
 		unclosedTexts();
 		dates();
+		otherKind();
 		insertions();
 		removals();
 		return found;
@@ -55,7 +57,7 @@ final class Candidates {
 	List<Repair> anyWord() {
 		for (String keyword : words.all()) {
 			insert(at, words.type(keyword), 3.6);
-			if (at < tokens.size() && (tokens.type(at) == RULE_ID || words.isKeyword(tokens.type(at))) && words.type(keyword) != tokens.type(at)) {
+			if (at < tokens.size() && tokens.type(at) == RULE_ID) {
 				String word = tokens.text(at);
 				found.add(new Repair(t -> t.retyped(at, words.type(keyword)), 3.5, "no `" + word + "` here; `" + keyword + "`?", at, at, keyword));
 			}
@@ -116,17 +118,45 @@ final class Candidates {
 		}
 	}
 
-	/** A date not written as YYYY-MM-DD. */
+	/** A date not written as YYYY-MM-DD: a run of numbers and separators without spaces. */
 	private void dates() {
-		for (int v = Math.max(0, at - 2); v <= at && v + 4 < tokens.size(); v++) {
+		for (int v = Math.max(0, at - 2); v <= at && v < tokens.size(); v++) {
 			int first = v;
-			boolean date = true;
-			for (int i = 0; i < 5; i++)
-				date &= tokens.type(v + i) == (i % 2 == 0 ? RULE_NUMBER : words.type("-")) && (i == 0 || tokens.touches(v + i - 1, v + i));
-			if (date)
-				found.add(new Repair(t -> t.joined(first, first + 4, RULE_DATE), 1.5,
-						"a date is written as year-month-day with two digits for month and day, as 2027-03-09", first, first + 4, ""));
+			int last = v;
+			while (tokens.touches(last, last + 1) && (tokens.type(last + 1) == RULE_NUMBER || isSeparator(last + 1)))
+				last++;
+			int end = last;
+			if (tokens.type(v) == RULE_NUMBER && last >= v + 2 && last <= v + 4)
+				found.add(new Repair(t -> t.joined(first, end, RULE_DATE), 1.5,
+						"a date is written as year-month-day with two digits for month and day, as 2027-03-09", first, end, ""));
 		}
+	}
+
+	private boolean isSeparator(int v) {
+		String text = tokens.text(v);
+		return text.equals("-") || text.equals("/") || text.equals(".");
+	}
+
+	/** A number, name or text written as something else: a name in quotes, a version without them, a named amount without its parentheses. */
+	private void otherKind() {
+		if (at >= tokens.size())
+			return;
+		int type = tokens.type(at);
+		String word = tokens.text(at);
+		if (type == RULE_NUMBER || type == RULE_ID)
+			otherKind(RULE_STRING, 2.3, "a text in \"quotes\" is expected, not `" + word + "`");
+		if (type == RULE_ID && !Units.isUnit(word))
+			otherKind(RULE_NUMBER, 2.4, "a number is expected, not `" + word + "`; a named amount stands in parentheses, as (" + word + ")");
+		if (type == RULE_STRING)
+			otherKind(RULE_ID, 2.3, "a name is written without quotes");
+		if (type == RULE_NUMBER)
+			otherKind(RULE_ID, 2.5, "`" + word + "` is no name: a name begins with a letter");
+		if (type == RULE_ANY_OTHER)
+			otherKind(RULE_ID, 2.3, "`" + word + "` is no name: letters of the Latin alphabet, digits and _ make one");
+	}
+
+	private void otherKind(int type, double cost, String message) {
+		found.add(new Repair(t -> t.retyped(at, type), cost, message, at, at, ""));
 	}
 
 	private void insertions() {
@@ -146,26 +176,38 @@ final class Candidates {
 		}
 	}
 
-	private void insert(int v, int type, double cost) {
-		if (v > tokens.size() || tokens.size() == 0)
-			return;
+	/** What stands for a token that was left out. */
+	static String standIn(int type, Words words) {
 		String spelling = words.spelling(type);
-		String text = switch (type) {
+		return switch (type) {
 			case RULE_NUMBER -> "0";
 			case RULE_STRING -> "\"\"";
 			default -> spelling.isEmpty() ? "_" : spelling;
 		};
+	}
+
+	private void insert(int v, int type, double cost) {
+		if (v > tokens.size() || tokens.size() == 0)
+			return;
+		String spelling = words.spelling(type);
+		String text = standIn(type, words);
+		String message = missing(v, type);
+		int mark = spelling.equals("}") ? Math.min(v, tokens.size() - 1) : Math.max(0, v - 1);
+		found.add(new Repair(t -> t.inserted(v, type, text), cost, message, mark, mark, ""));
+	}
+
+	/** What to say of a token left out before {@code v}. */
+	String missing(int v, int type) {
+		String spelling = words.spelling(type);
 		String next = v < tokens.size() ? "before `" + tokens.text(v) + "`" : "at the end of the file";
 		String before = before(v);
-		String message = switch (type) {
+		return switch (type) {
 			case RULE_NUMBER -> "a number is missing " + before;
 			case RULE_ID -> "a name is missing " + before;
 			case RULE_STRING -> "a text in \"quotes\" is missing " + before;
 			case RULE_UNIT -> "a unit is missing " + before;
 			default -> spelling.equals("}") ? "`}` is missing " + next + opening(v) : spelling.isEmpty() ? "something is missing " + before : "`" + spelling + "` is missing " + before;
 		};
-		int mark = spelling.equals("}") ? Math.min(v, tokens.size() - 1) : Math.max(0, v - 1);
-		found.add(new Repair(t -> t.inserted(v, type, text), cost, message, mark, mark, ""));
 	}
 
 	private String before(int v) {
@@ -196,8 +238,9 @@ final class Candidates {
 		int start = at;
 		while (!tokens.startsLine(start))
 			start--;
+		int from = start;
 		if (start < at)
-			found.add(removal(start, end, 5.5));
+			found.add(new Repair(t -> t.without(from, end - from + 1), 5.5, stray(at, at), at, at, ""));
 		for (int last = at + 1; last < end; last++)
 			found.add(removal(at, last, 4.8 + 0.01 * (last - at)));
 	}

@@ -30,6 +30,9 @@ public final class RepairingParser extends PlugParser {
 	/** Mistakes said of one text; what follows is better read when these are mended. */
 	private static final int MOST = 20;
 
+	/** Words read on after a slip that show that it was mended rightly. */
+	private static final int FAR_ENOUGH = 8;
+
 	private Words words;
 
 	@Override
@@ -58,9 +61,13 @@ public final class RepairingParser extends PlugParser {
 		Window window = Window.around(all, mistake, words());
 		Tokens part = window.tokens();
 		int at = mistake < all.size() ? part.indexOfOffset(all.offset(mistake)) : part.size();
-		Choice choice = new Choice(all.offset(mistake));
+		Choice choice = new Choice(all.offset(mistake), part.offset(Math.min(part.size(), at + FAR_ENOUGH)));
+		new Completion(part, words(), at, tried -> attempt(ruleName, tried)).find(failure.expected(), false)
+				.ifPresent(repair -> choice.offer(repair, reach(ruleName, window, repair)));
 		for (Repair repair : new Candidates(part, words(), at, failure.expected()).all())
 			choice.offer(repair, reach(ruleName, window, repair));
+		if (choice.isPoor())
+			new Completion(part, words(), at, tried -> attempt(ruleName, tried)).find(0, true).ifPresent(repair -> choice.offer(repair, reach(ruleName, window, repair)));
 		if (choice.isPoor())
 			for (Repair repair : new Candidates(part, words(), at, failure.expected()).anyWord())
 				choice.offer(repair, reach(ruleName, window, repair));

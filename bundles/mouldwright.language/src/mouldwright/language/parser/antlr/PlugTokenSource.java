@@ -62,7 +62,8 @@ public final class PlugTokenSource implements TokenSource {
 	/** A text or comment that is never closed, or half a date, comes as one token; its beginning is taken alone and the rest read as words. */
 	private static void addSpelt(CommonToken token, List<CommonToken> spelt) {
 		if (token.getType() != Token.INVALID_TOKEN_TYPE) {
-			spelt.add(token);
+			if (!joins(token, spelt))
+				spelt.add(token);
 			return;
 		}
 		int start = token.getStartIndex();
@@ -81,6 +82,21 @@ public final class PlugTokenSource implements TokenSource {
 			moved.setLine(token.getLine() + word.getLine() - 1);
 			addSpelt(moved, spelt);
 		}
+	}
+
+	/** Letters of other alphabets come one by one; those that touch are one word, with the Latin ones among them. */
+	private static boolean joins(CommonToken token, List<CommonToken> spelt) {
+		if (spelt.isEmpty() || !isLetters(token) || !isLetters(spelt.getLast()) || spelt.getLast().getStopIndex() + 1 != token.getStartIndex()
+				|| token.getType() != InternalPlugParser.RULE_ANY_OTHER && spelt.getLast().getType() != InternalPlugParser.RULE_ANY_OTHER)
+			return false;
+		spelt.getLast().setStopIndex(token.getStopIndex());
+		spelt.getLast().setType(InternalPlugParser.RULE_ANY_OTHER);
+		return true;
+	}
+
+	private static boolean isLetters(CommonToken token) {
+		return token.getType() == InternalPlugParser.RULE_ID || token.getType() == InternalPlugParser.RULE_ANY_OTHER
+				&& token.getText().chars().allMatch(c -> Character.isLetterOrDigit(c) || Character.isSurrogate((char) c));
 	}
 
 	private static List<CommonToken> retype(List<CommonToken> spelt) {
