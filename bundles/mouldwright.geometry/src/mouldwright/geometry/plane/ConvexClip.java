@@ -71,25 +71,19 @@ public final class ConvexClip {
             return Optional.empty();
         Cut cut = new Cut(other.ys(), other.zs(), other.size());
         for (int side = 0; side < ring.size() && cut.size > 0; side++)
-            if (anyOutside(cut, side))
-                cut = cut(cut, side);
+            cut = cut(cut, side);
         return cut.size < 3 ? Optional.empty() : Optional.of(Outline.ring(Arrays.copyOf(cut.y, cut.size), Arrays.copyOf(cut.z, cut.size)));
     }
 
     /** The first corners of two arrays. */
     private record Cut(double[] y, double[] z, int size) { }
 
-    private boolean anyOutside(Cut cut, int side) {
-        for (int i = 0; i < cut.size; i++)
-            if (inside(side, cut.y[i], cut.z[i]) < 0)
-                return true;
-        return false;
-    }
-
-    /** What lies on the inner side of one of the sides; a ring crosses a line at most once an edge, so it has at most two corners for each of its own. */
+    /** What lies on the inner side of one of the sides. */
     private Cut cut(Cut from, int side) {
-        double[] y = from.y, z = from.z, outY = new double[2 * from.size], outZ = new double[2 * from.size];
-        int count = 0;
+        int size = sizeOfCut(from, side), count = 0;
+        if (size < 0)
+            return from;
+        double[] y = from.y, z = from.z, outY = new double[size], outZ = new double[size];
         double before = inside(side, y[from.size - 1], z[from.size - 1]);
         for (int i = 0, h = from.size - 1; i < from.size; h = i++) {
             double here = inside(side, y[i], z[i]);
@@ -105,6 +99,19 @@ public final class ConvexClip {
             before = here;
         }
         return new Cut(outY, outZ, count);
+    }
+
+    /** How many corners a cut leaves; -1 if it leaves all as it is. */
+    private int sizeOfCut(Cut from, int side) {
+        int size = 0, outside = 0;
+        boolean before = inside(side, from.y[from.size - 1], from.z[from.size - 1]) < 0;
+        for (int i = 0; i < from.size; i++) {
+            boolean here = inside(side, from.y[i], from.z[i]) < 0;
+            size += (before != here ? 1 : 0) + (here ? 0 : 1);
+            outside += here ? 1 : 0;
+            before = here;
+        }
+        return outside == 0 ? -1 : size;
     }
 
     /** Not negative on the inner side of one of its sides. */
