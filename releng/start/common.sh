@@ -95,7 +95,7 @@ build() {
 is_stale() {
 	[ -f "$stamp" ] && [ -d "$product/plugins" ] || return 0
 	newer=$(find "$root/pom.xml" "$root/.mvn" "$root/bundles" "$root/releng" "$root/features" \
-		\( -name target -o -name bin -o -name src-gen -o -name model-gen -o -name '*.tests' -o -name '.polyglot*' -o -name '.tycho*' -o -name plugin.properties \) -prune -o -type f -newer "$stamp" -print 2>/dev/null | head -n 1)
+		\( -name target -o -name bin -o -name src-gen -o -name model-gen -o -name '*.tests' -o -name '*.benchmarks' -o -name '.polyglot*' -o -name '.tycho*' -o -name plugin.properties \) -prune -o -type f -newer "$stamp" -print 2>/dev/null | head -n 1)
 	[ -n "$newer" ]
 }
 

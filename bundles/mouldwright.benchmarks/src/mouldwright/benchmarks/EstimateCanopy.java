@@ -18,8 +18,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 5, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 8, time = 3)
+@Measurement(iterations = 5, time = 3)
 @Fork(1)
 public class EstimateCanopy {
     private Plug plug;

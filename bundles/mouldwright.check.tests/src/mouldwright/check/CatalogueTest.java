@@ -149,6 +149,16 @@ class CatalogueTest {
                 """)).anySatisfy(finding -> assertThat(finding).startsWith("MW201 B:").contains("unplated"));
     }
 
+    @Test void aPocketThatOpensOnASolidBayIsToldWithItsVolume() { // closed form: a disc of 140 mm radius, 12 mm thick: 0.739 l
+        assertThat(found(cylinder("frame { sheet Ply12 rim 60 } fill Pour36 shell 90 { bay A to B solid }"))).filteredOn(finding -> finding.startsWith("MW315"))
+                .hasSize(2).allSatisfy(finding -> assertThat(finding).contains("bay A to B, poured solid", "739 ml", "blank the pocket off"));
+    }
+
+    @Test void aPlateBesideASolidBayHasNoPocketUnlessARimIsStated() {
+        assertThat(found(cylinder("frame { sheet Ply12 } fill Pour36 shell 90 { bay A to B solid }"))).noneMatch(finding -> finding.startsWith("MW315"));
+        assertThat(found(cylinder("frame { sheet Ply12 rim 60 } fill Pour36 shell 90 { }"))).noneMatch(finding -> finding.startsWith("MW315"));
+    }
+
     @Test void aBevelOver45DegreesIsToldWithItsAngle() {
         assertThat(found(round(100, 250, 600, "frame { sheet Ply12 edges bevelled }")))
                 .anySatisfy(finding -> assertThat(finding).startsWith("MW210 bevel of").contains("at C", "45 deg at most"));
@@ -471,5 +481,16 @@ class CatalogueTest {
     @Test void aRateThatTakesDecadesIsTold() { // a square centimetre takes a worker's life
         assertThat(found("rates Slow { carve 1e-6 m2/h }\n" + cylinder("rates Slow fill Pour36 solid { } carve { }")))
                 .anySatisfy(finding -> assertThat(finding).startsWith("MW802 ").contains("would take decades"));
+    }
+
+    @Test void twoStationsAHairApartStandAtOnePlace() {
+        for (String x : new String[] {"1e-320", "1e-300", "0.0001"})
+            assertThat(found(cylinder("fill Pour36 solid { }").replace("station B at 300", "station B at " + x)))
+                    .singleElement().asString().startsWith("MW103 B:");
+    }
+
+    @Test void aSlipInAFigureIsToldAloneAndNotWhatFollowsFromIt() {
+        String slip = cylinder("frame { sheet Ply12 } fill Pour36 solid { } carve { }").replace("station B at 300 like A", "station B at 3000 like A");
+        assertThat(found(slip)).allSatisfy(finding -> assertThat(finding).startsWith("MW10"));
     }
 }

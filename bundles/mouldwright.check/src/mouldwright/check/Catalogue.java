@@ -6,6 +6,9 @@ import mouldwright.plan.BuildPlan;
 /** All checks of a plan. A new check is one class and one line here. */
 public final class Catalogue {
 
+    /** A point that stands off the curve of its neighbours. */
+    private static final String SLIP = "MW106";
+
     private static final List<Check> ALL = List.of(
             new CannotBeBuilt(),
             new CornerTooSharp(),
@@ -58,6 +61,16 @@ public final class Catalogue {
         Findings findings = new Findings();
         for (Check check : ALL)
             check.examine(plan, findings);
-        return findings.all();
+        return withoutConsequences(findings.all());
+    }
+
+    /** A shape that is wrong makes plates, foam and boards look wrong too; what follows from it is held back until it is mended. */
+    private static List<Finding> withoutConsequences(List<Finding> all) {
+        List<Finding> cannot = all.stream().filter(finding -> finding.severity() == Severity.ERROR && finding.code().startsWith("MW1")).toList();
+        if (!cannot.isEmpty())
+            return all.stream().filter(finding -> finding.severity() == Severity.ERROR && finding.code().startsWith("MW1") || finding.code().equals(SLIP)).toList();
+        if (all.stream().noneMatch(finding -> finding.code().equals(SLIP)))
+            return all;
+        return all.stream().filter(finding -> finding.code().equals(SLIP) || !finding.code().matches("MW(102|2..|3..|4..)")).toList();
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import mouldwright.report.TextFinding;
 import mouldwright.report.FindingsJson;
@@ -47,14 +48,30 @@ final class CheckCommand implements Subcommand {
         Set<TextFinding> findings = new LinkedHashSet<>();
         Map<Path, String> texts = new LinkedHashMap<>();
         boolean unread = false;
+        int fault = ExitCode.FINE;
         for (Path path : paths) {
-            Checked checked = session.check(path, () -> false);
+            Optional<Checked> done = check(session, path, io);
+            if (done.isEmpty()) {
+                fault = ExitCode.FAULT;
+                continue;
+            }
+            Checked checked = done.get();
             findings.addAll(checked.findings());
             texts.putAll(checked.texts());
             unread |= !checked.read();
         }
         print(new ArrayList<>(findings), texts, parsed, io);
-        return unread ? ExitCode.FILE : fails(findings, Options.given(parsed, "--strict")) ? ExitCode.ERRORS : ExitCode.FINE;
+        return fault != ExitCode.FINE ? fault : unread ? ExitCode.FILE : fails(findings, Options.given(parsed, "--strict")) ? ExitCode.ERRORS : ExitCode.FINE;
+    }
+
+    /** One file that the program fails on must not cost the findings of the others. */
+    private static Optional<Checked> check(SpecSession session, Path path, ProcessIo io) {
+        try {
+            return Optional.of(session.check(path, () -> false));
+        } catch (RuntimeException fault) {
+            FaultReport.write(fault, new String[] {"check", path.toString()}, io);
+            return Optional.empty();
+        }
     }
 
     private static boolean fails(Set<TextFinding> findings, boolean strict) {

@@ -38,7 +38,21 @@ public final class Pour {
      * @return kg; 0 where the foam creams before it is mixed, so that no pot can be poured by hand
      */
     public static double largestPot(double creamTime, double potLimit) {
-        double withinCream = (Require.notNegative(creamTime, "cream time") - MIXING_TIME) * POURING_RATE;
+        return largestPot(creamTime, potLimit, MIXING_TIME, POURING_RATE);
+    }
+
+    /**
+     * The same for a crew that mixes and pours in its own time.
+     *
+     * @param creamTime   s
+     * @param potLimit    the supplier's, kg
+     * @param mixingTime  of a pot, s
+     * @param pouringRate kg/s
+     * @return kg; 0 where the foam creams before it is mixed
+     */
+    public static double largestPot(double creamTime, double potLimit, double mixingTime, double pouringRate) {
+        double withinCream = (Require.notNegative(creamTime, "cream time") - Require.notNegative(mixingTime, "mixing time"))
+                * Require.positive(pouringRate, "pouring rate");
         return Math.max(0, Math.min(withinCream, Require.positive(potLimit, "pot limit")));
     }
 

@@ -32,4 +32,25 @@ class ExplanationTest {
         assertThat(tree.split("plug:7", -1)).hasSize(2);
         assertThat(tree).contains("as above");
     }
+
+    @Test void aMeasureEndsInTheLinesThatDrawTheShape() {
+        assertThat(EXPLANATION.print(Plans.hatch(), "shape.volume").orElseThrow())
+                .contains("on hatch.plug:2 | station S1 at 0 like S0", "on hatch.plug:3 | station S2 at 500 like S1");
+    }
+
+    @Test void aMeasureNamesItsDefaultsAndTheFiguresItWasTakenWith() {
+        assertThat(EXPLANATION.print(Plans.grounded(2), "sum").orElseThrow())
+                .contains("on board 1200 mm   assumed: a common board", "on build-up 1.4 mm   (shape.buildup)");
+    }
+
+    @Test void ofManyStationsTwelveAreNamedAndTheRestCounted() {
+        String tree = EXPLANATION.print(Plans.grounded(20), "sum").orElseThrow();
+        assertThat(tree).contains("station S12 at 1200", "and 8 more").doesNotContain("station S13");
+    }
+
+    @Test void whatTwoMeasuresRestOnIsNamedOnce() {
+        String tree = EXPLANATION.print(Plans.grounded(3), "sum").orElseThrow();
+        assertThat(tree.split("station S2 at", -1)).hasSize(2);
+        assertThat(tree).contains("on what is named above");
+    }
 }

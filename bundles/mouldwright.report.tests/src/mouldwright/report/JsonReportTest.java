@@ -123,6 +123,11 @@ class JsonReportTest {
         assertThat(origin.get("text").getAsString()).isEqualTo("expansion 32 from 28 to 33");
     }
 
+    @Test void aMeasureNamesWhatItRestsOn() {
+        assertThat(quantity("shape.volume").getAsJsonObject("derivation").getAsJsonArray("grounds")).extracting(JsonElement::getAsString)
+                .containsExactly("hatch.plug:2:5  station S1 at 0 like S0", "hatch.plug:3:5  station S2 at 500 like S1");
+    }
+
     @Test void aFigureThatIsListedByItselfStandsInOthersAsAReference() { // or shared branches would be written over and over
         JsonObject cavity = quantity("fill.liquid").getAsJsonObject("derivation").getAsJsonArray("inputs").get(0).getAsJsonObject();
         assertThat(cavity.get("kind").getAsString()).isEqualTo("quantity");

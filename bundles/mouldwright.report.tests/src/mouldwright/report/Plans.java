@@ -11,6 +11,7 @@ import static mouldwright.units.Dimension.VOLUME;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,6 +28,7 @@ import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.TaskEntry;
 import mouldwright.plan.draw.Draws;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Measurement;
 import mouldwright.plan.ledger.Node;
@@ -134,7 +136,8 @@ final class Plans {
                 List.of(ledger.given(Given.of("station S1", LENGTH, 0, line(2, "    station S1 at 0 like S0"))),
                         ledger.given(Given.of("station S2", LENGTH, 0.5, line(3, "    station S2 at 500 like S1")))), v -> v[1] - v[0])
                 .source("the stations as stated");
-        ledger.quantity("shape.volume", "Volume", VOLUME).measured(new Measurement(0.0894, 2e-7, "Gauss quadrature"));
+        ledger.quantity("shape.volume", "Volume", VOLUME).measured(new Measurement(0.0894, 2e-7, "Gauss quadrature").on(List.of(
+                new Ground.Part("station S1", line(2, "    station S1 at 0 like S0")), new Ground.Part("station S2", line(3, "    station S2 at 500 like S1")))));
         ledger.quantity("station.S1.area", "Station S1, area", AREA).measured(new Measurement(0.1798, 0, "closed form"));
         ledger.quantity("station.S1.bevel.max", "Station S1, largest bevel", ANGLE).measured(new Measurement(0.0524, 0, "closed form"));
         ledger.quantity("station.S2.area", "Station S2, area", AREA).measured(new Measurement(0.1826, 0, "closed form"));
@@ -190,6 +193,21 @@ final class Plans {
         Node part = ledger.step("part", LENGTH).same(ledger.given(Given.of("stated", LENGTH, 1, line(7, "a line")))).source("test");
         ledger.quantity("sum", "Sum", LENGTH).sum("part + part", List.of(part, part)).source("test");
         return plan("Twice", ledger.close(), List.of());
+    }
+
+    /** A measure that rests on a body of many stations, and on a board; and another one that rests on the same. */
+    static BuildPlan grounded(int stations) {
+        List<Ground> grounds = new ArrayList<>();
+        for (int i = 1; i <= stations; i++)
+            grounds.add(new Ground.Part("station S" + i, line(i, "    station S" + i + " at " + 100 * i + " {")));
+        grounds.add(new Ground.Figure(Given.of("board", LENGTH, 1.2, new Origin.Assumed("a common board"))));
+        grounds.add(new Ground.Listed("shape.buildup", "build-up", LENGTH, 0.0014));
+        Ledger ledger = new Ledger(grounds);
+        ledger.turnTo("shape");
+        Node one = ledger.measured("one", LENGTH, new Measurement(1, 0, "closed form"));
+        Node other = ledger.measured("other", LENGTH, new Measurement(2, 0, "closed form"));
+        ledger.quantity("sum", "Sum", LENGTH).sum("one + other", List.of(one, other)).source("test");
+        return plan("Grounded", ledger.close(), List.of());
     }
 
     /** Nothing assumed, one figure. */

@@ -45,7 +45,8 @@ final class DerivationJson {
     private static void measured(JsonFile json, Derivation.Measured measured) throws IOException {
         json.object(o -> figure(o.member("kind", "measured"), measured.label(), measured.value(), measured.dimension())
                 .member("error", Published.value(measured.measurement().error(), measured.dimension()))
-                .member("method", measured.measurement().how()));
+                .member("method", measured.measurement().how())
+                .array("grounds", measured.measurement().grounds(), (words, ground) -> words.text(Printable.of(ground.words()))));
     }
 
     private static void stated(JsonFile json, Given given) throws IOException {

@@ -2,6 +2,7 @@ package mouldwright.report;
 
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.Set;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.ledger.Derivation;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Origin;
 import mouldwright.units.Dimension;
@@ -18,12 +20,13 @@ import mouldwright.units.UnitSystem;
 
 /**
  * How one quantity came about, as an indented tree: the formula in words and its source, then what it rests on, down to lines of the spec,
- * entries of libraries, defaults with their reason, and measures of the shape. A branch that two figures share is printed once.
+ * entries of libraries, defaults with their reason, and measures of the shape with the lines that draw it. A branch that two figures share is printed once.
  */
 public final class Explanation {
 
     private static final int NEAREST = 5;
     private static final String STEP = "    ";
+    private static final int PARTS_AT_MOST = 12;
 
     private final Display display;
 
@@ -36,7 +39,7 @@ public final class Explanation {
     public Optional<String> print(BuildPlan plan, String id) {
         return plan.derivation(id).map(derivation -> {
             StringBuilder out = new StringBuilder();
-            node(derivation, "", Collections.newSetFromMap(new IdentityHashMap<>()), out);
+            node(derivation, "", new Told(Collections.newSetFromMap(new IdentityHashMap<>()), new HashSet<>()), out);
             String stage = plan.quantity(id).map(Quantity::stage).orElse("shape");
             List<Caution> cautions = Caution.of(stage);
             if (!cautions.isEmpty()) {
@@ -56,9 +59,14 @@ public final class Explanation {
                 .sorted(order).limit(NEAREST).toList();
     }
 
-    private void node(Derivation derivation, String indent, Set<Derivation> printed, StringBuilder out) {
+    /** What a tree has told already.
+     *  @param nodes   the same figures
+     *  @param grounds equal grounds of measures */
+    private record Told(Set<Derivation> nodes, Set<Ground> grounds) { }
+
+    private void node(Derivation derivation, String indent, Told told, StringBuilder out) {
         String inner = indent + STEP;
-        boolean shared = !printed.add(derivation);
+        boolean shared = !told.nodes().add(derivation);
         switch (derivation) {
             case Derivation.Reckoned r -> {
                 head(indent, r.label(), words(r.value(), r.dimension()), range(r.low(), r.value(), r.high(), r.dimension()), r.id(), out);
@@ -72,12 +80,13 @@ public final class Explanation {
                 if (r.low() < r.high()) {
                     Paragraph.print(inner, inner + "  ", r.bounds(), out);
                 }
-                r.inputs().forEach(input -> node(input, inner, printed, out));
+                r.inputs().forEach(input -> node(input, inner, told, out));
             }
             case Derivation.Measured m -> {
                 head(indent, m.label(), words(m.value(), m.dimension()), "", m.id(), out);
                 String error = m.measurement().error() > 0 ? ", within " + words(m.measurement().error(), m.dimension()) : "";
                 Paragraph.print(inner + "measured: ", inner + "  ", m.measurement().how() + error, out);
+                grounds(m.measurement().grounds(), inner, told.grounds(), out);
             }
             case Derivation.Stated(Given given) -> {
                 boolean count = count(given.likely(), given.dimension()) && count(given.low(), given.dimension()) && count(given.high(), given.dimension());
@@ -86,6 +95,42 @@ public final class Explanation {
                 origin(given.origin(), inner, out);
             }
         }
+    }
+
+    /** What a measure rests on, a line each; what the tree has named before is not named again. */
+    private void grounds(List<Ground> grounds, String indent, Set<Ground> told, StringBuilder out) {
+        List<Ground> fresh = grounds.stream().filter(told::add).toList();
+        List<Ground.Part> parts = fresh.stream().filter(Ground.Part.class::isInstance).map(Ground.Part.class::cast).toList();
+        parts.stream().limit(PARTS_AT_MOST).forEach(part -> out.append(indent).append("on ").append(where(part.origin())).append('\n'));
+        if (parts.size() > PARTS_AT_MOST) {
+            out.append(indent).append("and ").append(parts.size() - PARTS_AT_MOST).append(" more\n");
+        }
+        fresh.stream().filter(ground -> !(ground instanceof Ground.Part))
+                .forEach(ground -> Paragraph.print(indent + "on ", indent + "   ", words(ground), out));
+        if (fresh.size() < grounds.size()) {
+            out.append(indent).append(fresh.isEmpty() ? "on what is named above\n" : "and what is named above\n");
+        }
+    }
+
+    private String words(Ground ground) {
+        return switch (ground) {
+            case Ground.Part(String label, Origin origin) -> where(origin);
+            case Ground.Figure(Given given) -> given.name() + " " + words(given.likely(), given.dimension()) + "   " + where(given.origin());
+            case Ground.Listed(String id, String label, Dimension dimension, double likely) -> label + " " + words(likely, dimension) + "   (" + id + ")";
+        };
+    }
+
+    private static String where(Origin origin) {
+        return switch (origin) {
+            case Origin.Text text -> line(text) + " | " + Printable.of(text.source().strip());
+            case Origin.Library(String library, String material, Origin.Text text) ->
+                    line(text) + " " + library + " " + material + " | " + Printable.of(text.source().strip());
+            case Origin.Assumed(String reason) -> "assumed: " + reason;
+        };
+    }
+
+    private static String line(Origin.Text text) {
+        return (text.file().isEmpty() ? "line " : text.file() + ":") + text.line();
     }
 
     private static void head(String indent, String label, String value, String range, String id, StringBuilder out) {
@@ -102,7 +147,7 @@ public final class Explanation {
     }
 
     private static void place(Origin.Text text, String where, String indent, StringBuilder out) {
-        out.append(indent).append(text.file().isEmpty() ? "line " : text.file() + ":").append(text.line()).append(where).append('\n');
+        out.append(indent).append(line(text)).append(where).append('\n');
         if (!text.source().isBlank()) {
             out.append(indent).append("| ").append(Printable.of(text.source().strip())).append('\n');
         }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import mouldwright.report.TextFinding;
 import org.eclipse.xtext.formatting2.FormatterRequest;
 import org.eclipse.xtext.formatting2.IFormatter2;
@@ -27,6 +28,10 @@ final class LayoutWriter {
     Layout layOut(Path file, String text) {
         if (text.isBlank()) {
             return new Layout.Laid(text, false);
+        }
+        Optional<TextFinding> nesting = Nesting.finding(file, text);
+        if (nesting.isPresent()) {
+            return new Layout.Refused(List.of(nesting.get()), Map.of(file, text));
         }
         XtextResource resource = LoadedSpec.parse(injector, file, text);
         if (resource.getParseResult().hasSyntaxErrors()) {

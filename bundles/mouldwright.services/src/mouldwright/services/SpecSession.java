@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import mouldwright.language.PlugStandaloneSetup;
 import mouldwright.plan.BuildPlan;
@@ -101,6 +102,11 @@ public final class SpecSession {
         }
         Map<String, BuildPlan> plans = new LinkedHashMap<>();
         Map<Path, String> texts = new LinkedHashMap<>(Map.of(file, text));
+        Optional<TextFinding> nesting = Nesting.finding(file, text);
+        if (nesting.isPresent()) {
+            findings.add(nesting.get());
+            return finish(project, file, findings, plans, texts, names);
+        }
         try {
             LoadedSpec spec = LoadedSpec.load(injector, file, text, cancelled);
             findings.addAll(spec.findings());

@@ -117,6 +117,9 @@ public final class Units {
      */
     public static List<String> suggest(String word) {
         String plain = plain(word);
+        if (plain.equals("C") || plain.equals("F")) {
+            return List.of("deg" + plain);
+        }
         int allowed = 2 * Math.max(1, plain.length() / 3);
         record Near(String spelling, int distance) { }
         List<Near> near = new ArrayList<>();

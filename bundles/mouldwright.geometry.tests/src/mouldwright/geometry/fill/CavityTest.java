@@ -42,6 +42,26 @@ class CavityTest {
         assertThat(solid.pocketEmpty()).isFalse();
     }
 
+    // closed form: pi (R2 - r2) over the width of the plates' edges, none of which stays
+    @Test void theOverfillRunsOverPlateEdges() {
+        List<CavityOrder.PlateEdge> edges = List.of(new CavityOrder.PlateEdge(0.094, 0.006, 0.5), new CavityOrder.PlateEdge(0.606, 0.006, 0.5));
+        Cavity with = Cavity.of(CYLINDER, new CavityOrder(0.1, 0.6, SKIN, 0.015, edges, OptionalDouble.of(0.11), List.of()), NEVER);
+        Cavity without = cavity(CYLINDER, 0.015, OptionalDouble.of(0.11));
+        double ring = Math.PI * (0.31 * 0.31 - 0.295 * 0.295);
+        assertThat(with.poured().value() - without.poured().value()).isCloseTo(ring * 0.012, Percentage.withPercentage(0.1));
+        assertThat(with.net().value()).isEqualTo(without.net().value());
+        assertThat(with.pocket().value()).isEqualTo(without.pocket().value());
+        assertThat(with.rates().plates()).isCloseTo(ring, Percentage.withPercentage(0.1));
+    }
+
+    // closed form: the trim is pi (R2 - r2) L, R = r + overfill, r = body less build-up
+    @Test void whatIsCarvedOffAnswersToBuildUpAndEnds() {
+        CavityRates rates = cavity(CYLINDER, 0.015, OptionalDouble.of(0.11)).trimRates();
+        assertThat(rates.buildUp()).isCloseTo(-2 * Math.PI * 0.015 * 0.5, Percentage.withPercentage(0.1));
+        assertThat(rates.aftEnd()).isCloseTo(Math.PI * (0.31 * 0.31 - 0.295 * 0.295), Percentage.withPercentage(0.1));
+        assertThat(rates.foreEnd()).isCloseTo(-rates.aftEnd(), within(1e-9));
+    }
+
     // closed form: the ring between overfill and pocket
     @Test void aShellLeavesItsPocket() {
         Cavity shell = cavity(CYLINDER, 0.015, OptionalDouble.of(0.11));

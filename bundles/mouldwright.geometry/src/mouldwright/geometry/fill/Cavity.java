@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import mouldwright.geometry.curve.Lobatto;
 import mouldwright.geometry.loft.Loft;
@@ -19,15 +20,17 @@ import mouldwright.geometry.plane.Outline;
 import mouldwright.geometry.plane.Region;
 
 /** What is poured into a bay: over its clear length the foam line grown by the overfill, less the pocket inside the shell,
- *  less the backbones. Long work ends with a CancellationException once it is cancelled. */
+ *  less the backbones; and over the edges of its plates the ring between foam line and overfill. Long work ends with a CancellationException once it is cancelled. */
 public final class Cavity {
     private final Loft loft;
     private final CavityOrder order;
     private final List<ConvexClip> backbones;
     private final List<Cut> cuts = new ArrayList<>();
+    private int clear;
 
-    /** A section of the cavity with its weights in two quadrature orders, metres. */
-    private record Cut(double high, double low, MovedLine whole, CavitySection poured, double area, double net, double pocket) { }
+    /** A section of the cavity with its weights in two quadrature orders, metres; those of the clear length come before those of the
+     *  plate edges. */
+    private record Cut(double high, double low, MovedLine whole, CavitySection poured, double area, CavitySection kept, double net, double pocket) { }
 
     private Cavity(Loft loft, CavityOrder order, BooleanSupplier cancelled) {
         this.loft = loft;
@@ -39,6 +42,10 @@ public final class Cavity {
         List<Double> borders = borders(from, to);
         for (int i = 0; i + 1 < borders.size(); i++)
             addCuts(borders.get(i), borders.get(i + 1), cancelled);
+        clear = cuts.size();
+        if (order.overfill() > 0)
+            for (CavityOrder.PlateEdge edge : order.edges())
+                cuts.add(ring(edge));
     }
 
     /** Measures a cavity.
@@ -72,9 +79,21 @@ public final class Cavity {
         MovedLine whole = foam.grown(order.overfill());
         MovedLine pocket = order.shell().isPresent() ? foam.within(order.shell().getAsDouble()) : MovedLine.nothing();
         CavitySection poured = CavitySection.of(whole, pocket, backbones);
-        double area = poured.area();
-        double net = order.overfill() == 0 ? area : CavitySection.of(foam.foam(), pocket, backbones).area();
-        return new Cut(high, low, whole, poured, area, net, pocket.region().area());
+        CavitySection kept = order.overfill() == 0 ? poured : CavitySection.of(foam.foam(), pocket, backbones);
+        return new Cut(high, low, whole, poured, poured.area(), kept, kept.area(), pocket.region().area());
+    }
+
+    /** Over a plate's edge stands the overfill alone: all of it is carved off again. Plates are thin, so one section at their
+     *  middle serves. */
+    private Cut ring(CavityOrder.PlateEdge edge) {
+        FoamSection foam = FoamSection.of(loft, edge.x(), Side.AFT, order.buildUp(), FoamLine.CHORD);
+        MovedLine whole = foam.grown(order.overfill());
+        CavitySection ring = CavitySection.of(whole, foam.foam(), backbones);
+        return new Cut(edge.width(), edge.width(), whole, ring, ring.area(), new CavitySection(backbones), 0, 0);
+    }
+
+    private List<Cut> clear() {
+        return cuts.subList(0, clear);
     }
 
     private Measured sum(ToDoubleFunction<Cut> figure) {
@@ -87,7 +106,7 @@ public final class Cavity {
         return new Measured(high, Math.abs(high - low));
     }
 
-    /** Volume with overfill, cubic metres. */
+    /** Volume with overfill, that over plate edges counted, cubic metres. */
     public Measured poured() {
         return sum(Cut::area);
     }
@@ -109,20 +128,39 @@ public final class Cavity {
 
     /** How fast the volume with overfill changes with what it was measured with. An end that lies past the body moves nothing. */
     public CavityRates rates() {
-        if (cuts.isEmpty())
-            return new CavityRates(0, 0, 0, 0);
-        double fore = order.foreX() < loft.startX() ? 0 : -cuts.getFirst().area, aft = order.aftX() > loft.endX() ? 0 : cuts.getLast().area;
-        return new CavityRates(sum(c -> c.poured.toBuildUp()).value(), fore, aft, sum(c -> c.area + c.poured.toScale()).value());
+        return rates(Cut::poured, Cut::area);
+    }
+
+    /** How fast what is carved off changes with the same. */
+    public CavityRates trimRates() {
+        CavityRates poured = rates(), net = rates(Cut::kept, Cut::net);
+        return new CavityRates(poured.buildUp() - net.buildUp(), poured.foreEnd() - net.foreEnd(), poured.aftEnd() - net.aftEnd(),
+                poured.scale() - net.scale(), poured.plates() - net.plates());
+    }
+
+    /** The body carries the clear length along as it grows, but not the width of plate edges. */
+    private CavityRates rates(Function<Cut, CavitySection> section, ToDoubleFunction<Cut> area) {
+        if (clear == 0)
+            return new CavityRates(0, 0, 0, 0, 0);
+        double fore = order.foreX() < loft.startX() ? 0 : -area.applyAsDouble(cuts.getFirst());
+        double aft = order.aftX() > loft.endX() ? 0 : area.applyAsDouble(cuts.get(clear - 1));
+        double scale = sum(c -> section.apply(c).toScale()).value();
+        for (Cut cut : clear())
+            scale += cut.high * area.applyAsDouble(cut);
+        double plates = 0;
+        for (int i = clear; i < cuts.size(); i++)
+            plates += order.edges().get(i - clear).share() * area.applyAsDouble(cuts.get(i));
+        return new CavityRates(sum(c -> section.apply(c).toBuildUp()).value(), fore, aft, scale, plates);
     }
 
     /** Whether the shell is thicker than the section somewhere, so that no pocket is left there. */
     public boolean pocketCloses() {
-        return order.shell().isPresent() && cuts.stream().anyMatch(c -> c.pocket == 0);
+        return order.shell().isPresent() && clear().stream().anyMatch(c -> c.pocket == 0);
     }
 
     /** Whether a shell was asked for and no pocket is left anywhere. */
     public boolean pocketEmpty() {
-        return order.shell().isPresent() && cuts.stream().allMatch(c -> c.pocket == 0);
+        return order.shell().isPresent() && clear().stream().allMatch(c -> c.pocket == 0);
     }
 
     /** From where to where the cavity reaches, overfill counted. */

@@ -12,6 +12,8 @@ import mouldwright.geometry.section.Stretch;
 final class Lofting {
     /** A station beyond this is a slip, not a plug; metres. */
     private static final double FARTHEST = 1e6;
+    /** Stations nearer than this stand at one place, metres: a thousandth of a millimetre. */
+    private static final double CLOSEST = 1e-6;
 
     private final List<LoftStation> stations;
     private final List<LoftFault> faults = new ArrayList<>();
@@ -35,7 +37,7 @@ final class Lofting {
                 faults.add(new LoftFault.NotFinite(i));
         for (int i = 0; i + 1 < stations.size(); i++) {
             double a = stations.get(i).x(), b = stations.get(i + 1).x();
-            if (a == b)
+            if (Math.abs(a - b) < CLOSEST)
                 faults.add(new LoftFault.Together(i, i + 1));
             else if (a > b)
                 faults.add(new LoftFault.OutOfOrder(i, i + 1));

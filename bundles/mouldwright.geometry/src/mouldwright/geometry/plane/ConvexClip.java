@@ -69,28 +69,49 @@ public final class ConvexClip {
     public Optional<Outline> of(Outline other) {
         if (other.maxY() <= minY || other.minY() >= maxY || other.maxZ() <= minZ || other.minZ() >= maxZ)
             return Optional.empty();
-        double[] y = other.ys(), z = other.zs();
-        int n = y.length;
-        for (int side = 0; side < ring.size(); side++) {
-            double[] outY = new double[2 * n + 2], outZ = new double[2 * n + 2];
-            int count = 0;
-            for (int i = 0, h = n - 1; i < n; h = i++) {
-                double before = inside(side, y[h], z[h]), here = inside(side, y[i], z[i]);
-                if (before < 0 != here < 0) {
-                    double w = before / (before - here);
-                    outY[count] = y[h] + w * (y[i] - y[h]);
-                    outZ[count++] = z[h] + w * (z[i] - z[h]);
-                }
-                if (here >= 0) {
-                    outY[count] = y[i];
-                    outZ[count++] = z[i];
-                }
+        Cut cut = new Cut(other.ys(), other.zs(), other.size());
+        for (int side = 0; side < ring.size() && cut.size > 0; side++)
+            cut = cut(cut, side);
+        return cut.size < 3 ? Optional.empty() : Optional.of(Outline.ring(Arrays.copyOf(cut.y, cut.size), Arrays.copyOf(cut.z, cut.size)));
+    }
+
+    /** The first corners of two arrays. */
+    private record Cut(double[] y, double[] z, int size) { }
+
+    /** What lies on the inner side of one of the sides. */
+    private Cut cut(Cut from, int side) {
+        int size = sizeOfCut(from, side), count = 0;
+        if (size < 0)
+            return from;
+        double[] y = from.y, z = from.z, outY = new double[size], outZ = new double[size];
+        double before = inside(side, y[from.size - 1], z[from.size - 1]);
+        for (int i = 0, h = from.size - 1; i < from.size; h = i++) {
+            double here = inside(side, y[i], z[i]);
+            if (before < 0 != here < 0) {
+                double w = before / (before - here);
+                outY[count] = y[h] + w * (y[i] - y[h]);
+                outZ[count++] = z[h] + w * (z[i] - z[h]);
             }
-            y = outY;
-            z = outZ;
-            n = count;
+            if (here >= 0) {
+                outY[count] = y[i];
+                outZ[count++] = z[i];
+            }
+            before = here;
         }
-        return n < 3 ? Optional.empty() : Optional.of(Outline.ring(Arrays.copyOf(y, n), Arrays.copyOf(z, n)));
+        return new Cut(outY, outZ, count);
+    }
+
+    /** How many corners a cut leaves; -1 if it leaves all as it is. */
+    private int sizeOfCut(Cut from, int side) {
+        int size = 0, outside = 0;
+        boolean before = inside(side, from.y[from.size - 1], from.z[from.size - 1]) < 0;
+        for (int i = 0; i < from.size; i++) {
+            boolean here = inside(side, from.y[i], from.z[i]) < 0;
+            size += (before != here ? 1 : 0) + (here ? 0 : 1);
+            outside += here ? 1 : 0;
+            before = here;
+        }
+        return outside == 0 ? -1 : size;
     }
 
     /** Not negative on the inner side of one of its sides. */

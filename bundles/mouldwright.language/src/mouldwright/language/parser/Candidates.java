@@ -145,7 +145,7 @@ final class Candidates {
 		String word = tokens.text(at);
 		if (type == RULE_NUMBER || type == RULE_ID)
 			otherKind(RULE_STRING, 2.3, "a text in \"quotes\" is expected, not `" + word + "`");
-		if (type == RULE_ID)
+		if (type == RULE_ID && !Units.isUnit(word))
 			otherKind(RULE_NUMBER, 2.4, "a number is expected, not `" + word + "`; a named amount stands in parentheses, as (" + word + ")");
 		if (type == RULE_STRING)
 			otherKind(RULE_ID, 2.3, "a name is written without quotes");

@@ -16,6 +16,10 @@ final class Completion {
 	/** A property lacks no more words than this. */
 	private static final int MOST = 4;
 
+	/** Words of which a property asks for one or the other. */
+	private static final List<String> CHOICES = List.of("volume", "weight", "up", "down", "port", "starboard", "forward", "aft", "bare", "moulded", "solid", "shell", "square",
+			"bevelled", "upright", "above", "below", "ply", "at", "to", "by");
+
 	private final Tokens tokens;
 	private final Words words;
 	private final int at;
@@ -31,35 +35,59 @@ final class Completion {
 		this.attempt = attempt;
 	}
 
-	/** The repair, if putting in two words or more lets the parser past the place. */
-	Optional<Repair> find(int firstExpected) {
-		for (int first : firstExpected > 0 ? new int[] { firstExpected } : new int[] { RULE_NUMBER, RULE_ID }) {
-			Optional<Repair> repair = complete(first);
-			if (repair.isPresent())
-				return repair;
+	/**
+	 * The repair, if putting in some words lets the parser past the place.
+	 *
+	 * @param firstExpected the token type the parser asked for, or 0 if several would do
+	 * @param anyWord       whether to try every keyword where several would do, and not only a number and a name
+	 */
+	Optional<Repair> find(int firstExpected, boolean anyWord) {
+		return complete(List.of(), firstExpected, anyWord ? words.all() : List.of());
+	}
+
+	private Optional<Repair> complete(List<Integer> put, int expected, List<String> keywords) {
+		if (put.size() == MOST)
+			return Optional.empty();
+		for (int type : expected > 0 ? List.of(expected) : several(keywords)) {
+			List<Integer> more = new ArrayList<>(put);
+			more.add(type);
+			Tokens tried = with(tokens, more);
+			Optional<Failure> failure = attempt.apply(tried);
+			int reached = failure.map(f -> tried.visibleAt(f.index())).orElse(Integer.MAX_VALUE);
+			if (reached > at + more.size() && (more.size() > 1 || type == RULE_NUMBER))
+				return Optional.of(repair(more));
+			if (reached == at + more.size() && (put.isEmpty() || !type(put).equals(type))) {
+				Optional<Repair> longer = complete(more, failure.get().expected(), CHOICES);
+				if (longer.isPresent())
+					return longer;
+			}
 		}
 		return Optional.empty();
 	}
 
-	private Optional<Repair> complete(int first) {
-		List<Integer> put = new ArrayList<>(List.of(first));
-		while (put.size() <= MOST) {
-			Tokens tried = with(tokens, put);
-			Optional<Failure> failure = attempt.apply(tried);
-			if (failure.isEmpty() || tried.visibleAt(failure.get().index()) > at + put.size())
-				return Optional.of(repair(put));
-			if (tried.visibleAt(failure.get().index()) < at + put.size())
-				return Optional.empty();
-			int expected = failure.get().expected();
-			put.add(expected > 0 ? expected : put.getLast() == RULE_NUMBER ? RULE_ID : RULE_NUMBER);
-		}
-		return Optional.empty();
+	private static Integer type(List<Integer> put) {
+		return put.getLast();
+	}
+
+	private List<Integer> several(List<String> keywords) {
+		List<Integer> types = new ArrayList<>(List.of(RULE_NUMBER, RULE_ID));
+		keywords.forEach(word -> types.add(words.type(word)));
+		return types;
 	}
 
 	private Repair repair(List<Integer> put) {
 		List<Integer> types = List.copyOf(put);
 		int mark = Math.max(0, at - 1);
-		return new Repair(t -> with(t, types), types.size() > 1 ? 2.4 : 2.6, new Candidates(tokens, words, at, 0).missing(at, types), mark, mark, "");
+		return new Repair(t -> with(t, types), types.size() > 1 ? 2.4 : 2.6, missing(types), mark, mark, "");
+	}
+
+	/** Names the words that are sure: {@code at most}, but only {@code by} where volume or weight may follow. */
+	private String missing(List<Integer> types) {
+		StringBuilder sure = new StringBuilder(words.spelling(types.get(0)));
+		for (int i = 1; i < types.size() && words.isKeyword(types.get(0)) && words.isKeyword(types.get(i)) && !CHOICES.contains(words.spelling(types.get(i))); i++)
+			sure.append(' ').append(words.spelling(types.get(i)));
+		String first = new Candidates(tokens, words, at, 0).missing(at, types.get(0));
+		return words.isKeyword(types.get(0)) ? first.replaceFirst("`[a-z]+`", "`" + sure + "`") : first;
 	}
 
 	private Tokens with(Tokens run, List<Integer> types) {

@@ -62,10 +62,12 @@ public final class RepairingParser extends PlugParser {
 		Tokens part = window.tokens();
 		int at = mistake < all.size() ? part.indexOfOffset(all.offset(mistake)) : part.size();
 		Choice choice = new Choice(all.offset(mistake), part.offset(Math.min(part.size(), at + FAR_ENOUGH)));
-		new Completion(part, words(), at, tried -> attempt(ruleName, tried)).find(failure.expected())
+		new Completion(part, words(), at, tried -> attempt(ruleName, tried)).find(failure.expected(), false)
 				.ifPresent(repair -> choice.offer(repair, reach(ruleName, window, repair)));
 		for (Repair repair : new Candidates(part, words(), at, failure.expected()).all())
 			choice.offer(repair, reach(ruleName, window, repair));
+		if (choice.isPoor())
+			new Completion(part, words(), at, tried -> attempt(ruleName, tried)).find(0, true).ifPresent(repair -> choice.offer(repair, reach(ruleName, window, repair)));
 		if (choice.isPoor())
 			for (Repair repair : new Candidates(part, words(), at, failure.expected()).anyWord())
 				choice.offer(repair, reach(ruleName, window, repair));

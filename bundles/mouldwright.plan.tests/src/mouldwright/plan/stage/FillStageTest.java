@@ -10,6 +10,7 @@ import java.util.Optional;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.PourEntry;
+import mouldwright.plan.ledger.Derivation;
 import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Fill;
 import mouldwright.plan.spec.Foam;
@@ -27,7 +28,22 @@ class FillStageTest {
         assertThat(value(plan, "bay.A-B.cavity")).isCloseTo(0.2 * 0.05 * 0.376, within(1e-8));
     }
 
-    @Test void overfillIsCarvedOffAgain() { // closed form: 15 mm all round a rectangle, corners mitred
+    @Test void overfillRunsOverPlateEdgesAndIsCarvedOffAgain() {
+        // closed form: 15 mm round a cylinder of 300 mm radius and 1.2 m length; solid between four plates of 12 mm, and as a ring over the two between bays
+        BuildPlan plan = plan(Specs.cylinder().frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
+        double ring = Math.PI * (0.315 * 0.315 - 0.3 * 0.3);
+        assertThat(value(plan, "fill.cavity")).isCloseTo(Math.PI * 0.315 * 0.315 * (1.2 - 4 * 0.012) + ring * 2 * 0.012, Percentage.withPercentage(0.05));
+        assertThat(value(plan, "fill.trim")).isCloseTo(ring * (1.2 - 2 * 0.012), Percentage.withPercentage(0.05));
+    }
+
+    @Test void everyBayHasItsHalfOfTheOverfillOverAPlateEdge() { // closed form: one edge shared in the first bay, two in the second
+        BuildPlan plan = plan(Specs.cylinder().frame(Specs.frame(0.012)).fill(Specs.shell(Specs.foam(30, 39), 0.11, 0.015)));
+        double shell = Math.PI * (0.315 * 0.315 - 0.19 * 0.19), ring = Math.PI * (0.315 * 0.315 - 0.3 * 0.3);
+        assertThat(value(plan, "bay.S1-S2.cavity")).isCloseTo(shell * 0.388 + ring * 0.006, Percentage.withPercentage(0.05));
+        assertThat(value(plan, "bay.S2-S3.cavity")).isCloseTo(shell * 0.388 + ring * 0.012, Percentage.withPercentage(0.05));
+    }
+
+    @Test void overfillEndsAtEndPlates() { // closed form: 15 mm all round a rectangle, corners mitred
         BuildPlan plan = plan(Specs.box().frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
         assertThat(value(plan, "fill.cavity")).isCloseTo(0.23 * 0.08 * 0.376, Percentage.withPercentage(0.01));
         assertThat(value(plan, "fill.trim")).isCloseTo((0.23 * 0.08 - 0.2 * 0.05) * 0.376, Percentage.withPercentage(0.01));
@@ -102,6 +118,11 @@ class FillStageTest {
         assertThat(poured).isCloseTo(value(plan, "bay.S1-S2.cavity"), Percentage.withPercentage(0.1));
     }
 
+    @Test void theLiftsOfAllBaysHoldTheOverfillOverPlateEdgesToo() {
+        BuildPlan plan = plan(Specs.cylinder().frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
+        assertThat(plan.pours().stream().mapToDouble(PourEntry::volume).sum()).isCloseTo(value(plan, "fill.cavity"), Percentage.withPercentage(1e-6));
+    }
+
     @Test void aFlatBoxPouredOnItsSideStandsHigher() { // 200 mm instead of 50 mm
         Fill.BayRule side = new Fill.BayRule(new BaySpan("A", "B", Specs.line(35, "bay A to B pour on side")), Optional.empty(),
                 Optional.of(Fill.Attitude.ON_SIDE));
@@ -154,6 +175,43 @@ class FillStageTest {
         BuildPlan plan = plan(Specs.box().frame(frame).fill(Specs.solid(Specs.foam(30, 39), 0)));
         assertThat(quantity(plan, "bay.A-B.cavity").low()).isCloseTo(0.2 * 0.05 * 0.374, within(1e-8));
         assertThat(quantity(plan, "bay.A-B.cavity").high()).isCloseTo(0.2 * 0.05 * 0.378, within(1e-8));
+    }
+
+    @Test void aRangeOfTheSheetsThicknessReachesTheOverfillOverPlateEdges() { // closed form: a plate takes its disc of foam, less the ring over its edge
+        Frame plain = Specs.frame(0.012);
+        Frame frame = new Frame(plain.sheet(), Specs.given("sheet thickness", Dimension.LENGTH, 0.011, 0.012, 0.013), plain.clearance(),
+                plain.edges(), plain.rim(), plain.backbones(), plain.tolerance(), plain.origin());
+        BuildPlan plan = plan(Specs.cylinder().frame(frame).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
+        double change = Math.PI * (4 * 0.315 * 0.315 - 2 * (0.315 * 0.315 - 0.3 * 0.3)) * 0.001;
+        assertThat(quantity(plan, "fill.cavity").high() - value(plan, "fill.cavity")).isCloseTo(change, Percentage.withPercentage(0.1));
+    }
+
+    @Test void aRangeOfTheShrinkReachesWhatIsCarvedOff() { // closed form: pi ((R + o)2 - R2) L between end plates, R and L of the plug
+        BuildPlan plan = plan(Specs.cylinder().shrink(0.001, 0.003, 0.006).frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
+        assertThat(quantity(plan, "fill.trim").low()).isCloseTo(trim(0.001), Percentage.withPercentage(0.05));
+        assertThat(quantity(plan, "fill.trim").high()).isCloseTo(trim(0.006), Percentage.withPercentage(0.05));
+        assertThat(quantity(plan, "fill.trim").high() - quantity(plan, "fill.trim").low()).isCloseTo(trim(0.006) - trim(0.001), Percentage.withPercentage(2));
+    }
+
+    private static double trim(double shrink) {
+        double radius = 0.3 / (1 - shrink);
+        return Math.PI * ((radius + 0.015) * (radius + 0.015) - radius * radius) * (1.2 / (1 - shrink) - 0.024);
+    }
+
+    @Test void aRangeOfTheSheetsThicknessReachesWhatIsCarvedOff() { // closed form: the ring ends at the end plates
+        Frame plain = Specs.frame(0.012);
+        Frame frame = new Frame(plain.sheet(), Specs.given("sheet thickness", Dimension.LENGTH, 0.011, 0.012, 0.013), plain.clearance(),
+                plain.edges(), plain.rim(), plain.backbones(), plain.tolerance(), plain.origin());
+        BuildPlan plan = plan(Specs.cylinder().frame(frame).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
+        double ring = Math.PI * (0.315 * 0.315 - 0.3 * 0.3);
+        assertThat(quantity(plan, "fill.trim").low()).isCloseTo(ring * (1.2 - 2 * 0.013), Percentage.withPercentage(0.05));
+        assertThat(quantity(plan, "fill.trim").high()).isCloseTo(ring * (1.2 - 2 * 0.011), Percentage.withPercentage(0.05));
+    }
+
+    @Test void aCavityIsSaidToMoveInProportionNotToBeMeasuredAgain() {
+        BuildPlan plan = plan(Specs.cylinder().shrink(0.001, 0.003, 0.006).fill(Specs.solid(Specs.foam(30, 39), 0.015)));
+        assertThat(((Derivation.Reckoned) plan.derivation("bay.S1-S2.cavity").orElseThrow()).formula())
+                .isEqualTo("as measured, with overfill, solid, moved in proportion as shrink leaves its likely value, at the rate its sections have there");
     }
 
     @Test void anAssumedShrinkOfNothingIsSaid() {

@@ -87,11 +87,38 @@ class FrameStageTest {
                 .isCloseTo(4 * Math.PI * (0.09 - 0.24 * 0.24) * 0.012 * 695, Percentage.withPercentage(0.2));
     }
 
+    @Test void aPocketBesideASolidBayIsReportedWithItsVolume() { // closed form: discs of 240 mm radius, 12 mm thick
+        Frame frame = Specs.frame(0.012, Frame.Edges.SQUARE, Specs.given("rim", Dimension.LENGTH, 0.06));
+        BuildPlan plan = plan(Specs.cylinder().frame(frame).fill(Specs.solid(Specs.foam(30, 39), 0)));
+        assertThat(plan.faults()).hasSize(4).allSatisfy(fault -> {
+            assertThat(fault.kind()).isEqualTo(PlanFault.Kind.POCKET_OPEN);
+            assertThat(fault.figure().orElseThrow().value()).isCloseTo(Math.PI * 0.24 * 0.24 * 0.012, Percentage.withPercentage(0.1));
+        });
+    }
+
+    @Test void platesBetweenShellsAreWoodRoundAPocket() { // closed form: rings of 60 mm, the rim assumed
+        BuildPlan plan = plan(Specs.cylinder().frame(Specs.frame(0.012)).fill(Specs.shell(Specs.foam(30, 39), 0.09, 0)));
+        assertThat(plan.faults()).isEmpty();
+        assertThat(value(plan, "frame.mass")).isCloseTo(4 * Math.PI * (0.09 - 0.24 * 0.24) * 0.012 * 695, Percentage.withPercentage(0.2));
+    }
+
     @Test void sheetsCannotBeFewerThanTheirAreaAllows() { // 1.1310 m2 of discs on sheets of 2.9768 m2
         BuildPlan plan = plan(Specs.cylinder().frame(Specs.frame(0.012)));
         assertThat(quantity(plan, "frame.sheets").low()).isEqualTo(1);
         assertThat(quantity(plan, "frame.sheets").high()).isEqualTo(1);
         assertThat(plan.assumed()).anySatisfy(a -> assertThat(a.name()).isEqualTo("share of a sheet used"));
+    }
+
+    @Test void backbonesAreCutOutOfSheetsToo() {
+        // closed form: discs of 1.131 m2, and five layers of 12 mm in a width of 60 mm, each 400 mm by 1.2 m: 3.531 m2, over one sheet of 2.977 m2
+        Frame plain = Specs.frame(0.012);
+        Frame frame = new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(),
+                java.util.List.of(new Frame.Backbone(Specs.given("w", Dimension.LENGTH, 0.06), Specs.given("d", Dimension.LENGTH, 0.4),
+                        Specs.given("h", Dimension.LENGTH, 0.3), Specs.line(31, "backbone"))), plain.tolerance(), plain.origin());
+        BuildPlan plan = plan(Specs.cylinder().frame(frame));
+        assertThat(quantity(plan, "frame.sheets").low()).isEqualTo(2);
+        assertThat(quantity(plan, "frame.sheets").label()).contains("backbones");
+        assertThat(plan.assumed()).extracting(a -> a.name()).contains("backbone density");
     }
 
     @Test void aPlateThinnerThanItsSkinIsReported() { // 20 plies of 450 g are 22 mm, the box stands 50 high

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.ledger.Derivation;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Reckoning;
 import mouldwright.plan.spec.Given;
 import org.junit.jupiter.api.BeforeAll;
@@ -65,10 +66,38 @@ class PlannerTest {
             assertThat(leaves(plan.derivation(quantity.id()).orElseThrow())).isNotEmpty().allSatisfy(leaf -> {
                 switch (leaf) {
                     case Derivation.Stated(Given given) -> assertThat(given.origin().words()).isNotBlank();
-                    case Derivation.Measured measured -> assertThat(measured.measurement().how()).isNotBlank();
+                    case Derivation.Measured measured -> {
+                        assertThat(measured.measurement().how()).isNotBlank();
+                        assertThat(measured.measurement().grounds()).as("grounds of %s in %s", leaf.label(), quantity.id())
+                                .anyMatch(ground -> !(ground instanceof Ground.Listed));
+                    }
                     case Derivation.Reckoned reckoned -> throw new AssertionError("rests on nothing: " + reckoned.label());
                 }
             });
+    }
+
+    @Test void aSectionRestsOnItsOwnBlockAndOnThoseItIsLike() {
+        assertThat(lines("station.S2.area")).containsExactly("test.plug:11:5  station S2");
+        assertThat(lines("station.S5.girth")).containsExactly("test.plug:15:5  station S5", "test.plug:11:5  station S2");
+    }
+
+    @Test void aLoftedSectionRestsOnAllThatShapeTheBody() {
+        assertThat(lines("station.R1.area")).startsWith("test.plug:16:5  station R1").contains("test.plug:10:5  station S1", "test.plug:19:5  station S6", "test.plug:7:5  bare")
+                .doesNotContain("test.plug:12:5  station S2a");
+    }
+
+    @Test void aPlateNamesBuildUpClearanceAndBackbones() {
+        assertThat(lines("station.S2.plate.mass")).anyMatch(line -> line.endsWith("shape.buildup")).anyMatch(line -> line.startsWith("slot clearance"))
+                .anyMatch(line -> line.startsWith("backbone width"));
+    }
+
+    @Test void aCavityNamesTheBackbonesItLeavesRoomFor() {
+        assertThat(lines("bay.S2-S2a.cavity")).anyMatch(line -> line.startsWith("backbone depth")).anyMatch(line -> line.startsWith("overfill"));
+    }
+
+    private static List<String> lines(String id) {
+        return leaves(plan.derivation(id).orElseThrow()).stream().filter(Derivation.Measured.class::isInstance)
+                .flatMap(leaf -> ((Derivation.Measured) leaf).measurement().grounds().stream()).map(Ground::words).toList();
     }
 
     @Test void everyReckonedFigureNamesFormulaAndSource() {

@@ -1,6 +1,7 @@
 package mouldwright.plan.stage;
 
 import static mouldwright.plan.stage.Plans.plan;
+import static mouldwright.plan.stage.Plans.quantity;
 import static mouldwright.plan.stage.Plans.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -140,5 +141,15 @@ class ShapeStageTest {
         Schedule coated = new Schedule("Coated", plain.resin(), layers, plain.origin());
         double without = value(plan(Specs.cylinder().skin(Specs.skin(plain))), "shape.buildup");
         assertThat(value(plan(Specs.cylinder().skin(Specs.skin(coated))), "shape.buildup")).isCloseTo(without + 0.00043, within(1e-12));
+    }
+
+    @Test void aRangeOfTheShrinkReachesCrowns() { // closed form: all lengths grow as 1 / (1 - shrink)
+        Specs bulging = new Specs().station("A", 0, Specs.circle(0.3, 0.6)).station("M", 0.4, Specs.circle(0.32, 0.6), false)
+                .station("B", 0.8, Specs.circle(0.3, 0.6)).shrink(0.001, 0.003, 0.006);
+        BuildPlan plan = plan(bulging);
+        double likely = value(plan, "bay.A-B.crown");
+        assertThat(likely).isGreaterThan(0.01);
+        assertThat(quantity(plan, "bay.A-B.crown").low()).isCloseTo(likely * 0.997 / 0.999, within(1e-12));
+        assertThat(quantity(plan, "bay.A-B.crown").high()).isCloseTo(likely * 0.997 / 0.994, within(1e-12));
     }
 }

@@ -6,10 +6,13 @@ import static mouldwright.plan.stage.Plans.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.PotEntry;
+import mouldwright.plan.ledger.Derivation;
+import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Skin;
 import mouldwright.units.Dimension;
@@ -139,9 +142,29 @@ class SkinStageTest {
         assertThat(pot.most()).isCloseTo(4 / 3600.0 * 1.475 * 17.5 * 60, within(1e-6));
     }
 
-    @Test void twoPersonsAreHeldByThePotLimit() {
-        PotEntry pot = plan(Specs.cylinder().persons(2).skin(Specs.skin(Specs.schedule(Specs.csm450())))).pots().getFirst();
+    @Test void aPotIsNoLargerWhereTwoPersonsWork() { // each lays from a pot of their own
+        assertThat(plan(Specs.cylinder().persons(2).skin(Specs.skin(Specs.schedule(Specs.csm450())))).pots().getFirst().most())
+                .isEqualTo(plan(Specs.cylinder().persons(1).skin(Specs.skin(Specs.schedule(Specs.csm450())))).pots().getFirst().most());
+    }
+
+    @Test void aPotIsHeldByTheSuppliersLimit() { // 1000 g/m2 at 1 : 2.5 would take 3.3 kg in 17.5 min, the limit is 2 kg
+        PotEntry pot = plan(Specs.cylinder().skin(Specs.skin(Specs.schedule(Specs.mat("Csm1000", 1.0, 1 / 3.5))))).pots().getFirst();
         assertThat(pot.most()).isEqualTo(2);
+    }
+
+    @Test void aClosedGirthTakesAsManyLapsAsPieces() { // two widths round the cylinder, two laps
+        BuildPlan plan = plan(Specs.cylinder().skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        assertThat(sources(plan.derivation("skin.mat.Csm450.mass").orElseThrow())).contains("n widths less n laps go all round, the last lapping the first")
+                .noneMatch(source -> source.contains("n - 1 laps"));
+    }
+
+    private static List<String> sources(Derivation derivation) {
+        List<String> sources = new ArrayList<>();
+        if (derivation instanceof Derivation.Reckoned reckoned) {
+            sources.add(reckoned.source());
+            reckoned.inputs().forEach(input -> sources.addAll(sources(input)));
+        }
+        return sources;
     }
 
     @Test void theFirstPotIsHalfOfOneAndTheRestFollow() { // start with small pots until the cure is known
@@ -179,6 +202,21 @@ class SkinStageTest {
         double thick = 0.0013008; // ISO 12215-5, 450 g at 25 %
         assertThat(quantity(plan, "skin.thickness").high()).isCloseTo(thick, within(5e-8));
         assertThat(quantity(plan, "bay.A-B.cavity").low()).isCloseTo((0.2 - 2 * thick) * (0.05 - 2 * thick) * 0.4, within(2e-7));
+    }
+
+    @Test void aRangeOfTheShrinkReachesTheMatOffTheRoll() { // closed form: two pieces across, three bays, each as long as its bay and a lap
+        BuildPlan plan = plan(Specs.cylinder().shrink(0.001, 0.003, 0.006).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        Given spoilt = Defaults.spoiltMat();
+        assertThat(quantity(plan, "skin.mat.Csm450.length").low()).isCloseTo(3 * 2 * (0.4 / 0.999 + 0.05) * (1 + spoilt.low()), within(1e-6));
+        assertThat(value(plan, "skin.mat.Csm450.length")).isCloseTo(3 * 2 * (0.4 / 0.997 + 0.05) * (1 + spoilt.likely()), within(1e-6));
+        assertThat(quantity(plan, "skin.mat.Csm450.length").high()).isCloseTo(3 * 2 * (0.4 / 0.994 + 0.05) * (1 + spoilt.high()), within(1e-6));
+    }
+
+    @Test void aRangeOfTheShrinkReachesTheMatLaid() { // closed form: surface as the square, laps as the length
+        BuildPlan plan = plan(Specs.cylinder().shrink(0.001, 0.003, 0.006).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        double scale = 1 / 0.994;
+        double laid = SIDE * 1.2 * scale * scale + 3 * (2 * 0.05 * 0.4 + 0.05 * SIDE) * scale;
+        assertThat(quantity(plan, "skin.mat.Csm450.mass").high()).isCloseTo(0.45 * laid, Percentage.withPercentage(0.01));
     }
 
     private static double radius(BuildPlan plan, int plate) {

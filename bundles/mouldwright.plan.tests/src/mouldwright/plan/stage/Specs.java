@@ -119,6 +119,11 @@ final class Specs {
         return this;
     }
 
+    Specs shrink(double low, double likely, double high) {
+        shrink = given("shrink", RATIO, low, likely, high);
+        return this;
+    }
+
     Specs shop(double temperature) {
         shop = given("shop temperature", TEMPERATURE, temperature);
         return this;
@@ -386,7 +391,7 @@ final class Specs {
                 .station("S5", 1.35, new Form.Like("S2", 0.9, 0.85, 0, 0.06, 0.01, List.of()))
                 .station("R1", 1.5, new Form.Lofted()).station("R2", 1.6, new Form.Lofted()).station("R3", 1.7, new Form.Lofted())
                 .station("S6", 1.8, new Form.Like("S5", 0.7, 0.7, 0, 0.06, 0, List.of()));
-        Frame plain = frame(0.0117, Frame.Edges.SQUARE, given("rim", LENGTH, 0.06));
+        Frame plain = frame(0.0117, Frame.Edges.SQUARE, Defaults.rim());
         Frame frame = new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(),
                 List.of(new Frame.Backbone(given("backbone width", LENGTH, 0.06), given("backbone depth", LENGTH, 0.09),
                         given("backbone height", LENGTH, 0.2), line(31, "backbone"))), plain.tolerance(), plain.origin());

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import mouldwright.plan.spec.Given;
 import mouldwright.units.Dimension;
 
@@ -24,7 +26,19 @@ public final class Ledger {
     private final List<Node> nodes = new ArrayList<>();
     private final Map<Given, Node> stated = new LinkedHashMap<>();
     private final Map<String, Node> byId = new HashMap<>();
+    private final List<Ground> shape;
     private String stage = "";
+
+    /** A ledger whose measures rest on nothing but what they name. */
+    public Ledger() {
+        this(List.of());
+    }
+
+    /** A ledger for a shape.
+     *  @param shape what draws it; measures that name no grounds of their own rest on this */
+    public Ledger(List<Ground> shape) {
+        this.shape = List.copyOf(shape);
+    }
 
     /** Begins a stage's page: what is written from here on belongs to it.
      *  @param name the stage's name, such as {@code fill} */
@@ -45,7 +59,11 @@ public final class Ledger {
 
     /** A figure measured on the geometry, not listed by itself. */
     public Node measured(String label, Dimension dimension, Measurement measurement) {
-        return add("", label, dimension, new Node.Kind.Measured(measurement), "");
+        return add("", label, dimension, grounded(measurement), "");
+    }
+
+    private Node.Kind grounded(Measurement measurement) {
+        return new Node.Kind.Measured(measurement.grounds().isEmpty() ? measurement.on(shape) : measurement);
     }
 
     /** Begins a listed figure.
@@ -85,6 +103,18 @@ public final class Ledger {
     /** @return stated figures used so far, in the order of first use */
     public List<Given> givens() {
         return List.copyOf(stated.keySet());
+    }
+
+    /** @return what the measures written so far rest on, each once, in the order of first use */
+    public List<Ground> grounds() {
+        Set<Ground> all = new LinkedHashSet<>();
+        List<Ground> before = List.of();
+        for (Node node : nodes)
+            if (node.kind() instanceof Node.Kind.Measured(Measurement measurement) && measurement.grounds() != before) {
+                before = measurement.grounds();
+                all.addAll(before);
+            }
+        return List.copyOf(all);
     }
 
     /** Reckons everything: likely values, lows and highs.
@@ -143,7 +173,7 @@ public final class Ledger {
 
         /** Lists a measure of the geometry as it is. */
         public Node measured(Measurement measurement) {
-            return add(id, label, dimension, new Node.Kind.Measured(measurement), currency);
+            return add(id, label, dimension, grounded(measurement), currency);
         }
     }
 

@@ -57,6 +57,8 @@ final class BlockReader {
         if (!figures.resolved(m.getSheet(), m, Literals.FRAME__SHEET))
             return Optional.empty();
         Sheet sheet = materials.sheet(m.getSheet());
+        if (!m.isSetEdges())
+            figures.silent(Defaults.edges());
         List<Frame.Backbone> backbones = new ArrayList<>();
         m.getBackbones().forEach(b -> {
             Optional<Given> width = figures.given("backbone width", LENGTH, b.getWidth());
@@ -79,7 +81,7 @@ final class BlockReader {
         List<Fill.BayRule> rules = new ArrayList<>();
         m.getBays().forEach(bay -> rule(bay).ifPresent(rules::add));
         Fill.Core core = core(m.isSolid(), m.getShell(), figures.origin(m)).orElseGet(
-                () -> new Fill.Core.Solid(new Origin.Assumed("the fill states neither solid nor a shell")));
+                () -> new Fill.Core.Solid(Defaults.solid()));
         return Optional.of(new Fill(materials.foam(m.getFoam()), core,
                 length("overfill", m.getOverfill()).orElseGet(Defaults::overfill), rules, figures.origin(m)));
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import mouldwright.model.AbstractStation;
+import mouldwright.model.Amount;
 import mouldwright.model.End;
 import mouldwright.model.EndName;
 import mouldwright.model.Extent;
@@ -22,8 +23,10 @@ import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Body;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Form;
+import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Place;
 import mouldwright.plan.spec.Station;
+import mouldwright.units.Dimension;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
@@ -41,6 +44,8 @@ final class BodyReader {
         m.getStations().forEach(station -> add(station, stations));
         List<Band> bare = new ArrayList<>();
         m.getBares().forEach(b -> band(b.getFrom(), b.getTo(), b).ifPresent(bare::add));
+        if (!m.isSetSections())
+            figures.silent(Defaults.sections());
         return new Body(m.getSections() == Extent.FULL ? Body.Sections.FULL : Body.Sections.HALF,
                 m.getLines().stream().filter(line -> line.getName() != null)
                         .map(line -> new Body.Line(line.getName(), Optional.ofNullable(line.getLabel()), figures.origin(line))).toList(),
@@ -97,7 +102,7 @@ final class BodyReader {
             case mouldwright.model.Superellipse e -> Optional.of(new Form.Superellipse(
                     figures.length(e.getHalfBreadth(), e, Literals.SUPERELLIPSE__HALF_BREADTH),
                     figures.length(e.getHeight(), e, Literals.SUPERELLIPSE__HEIGHT),
-                    figures.si(RATIO, e.getExponent()).orElse(2.0), figures.si(LENGTH, e.getAbove()).orElse(0.0), lines));
+                    stated(RATIO, e.getExponent(), Defaults.exponent()), stated(LENGTH, e.getAbove(), Defaults.above()), lines));
             case mouldwright.model.PointForm p -> Optional.of(new Form.Pointed(
                     figures.length(p.getY(), p, Literals.POINT_FORM__Y), figures.length(p.getZ(), p, Literals.POINT_FORM__Z)));
             case mouldwright.model.Like like -> like(like, lines);
@@ -106,6 +111,11 @@ final class BodyReader {
             case mouldwright.model.Drawn d -> unsupported(m, "sections from a drawing are not read yet");
             default -> noSection(m);
         };
+    }
+
+    /** A figure in SI, or its default where none is stated. */
+    private double stated(Dimension dimension, Amount amount, Given otherwise) {
+        return amount == null ? figures.silent(otherwise) : figures.si(dimension, amount).orElse(otherwise.likely());
     }
 
     private Optional<Form> noSection(mouldwright.model.Station m) {
@@ -121,6 +131,8 @@ final class BodyReader {
     private Optional<Form> like(mouldwright.model.Like m, List<Form.LinePlace> lines) {
         if (!figures.resolved(m.getStation(), m, Literals.LIKE__STATION))
             return Optional.empty();
+        if (m.getScaleY() != null && m.getAboutY() == null)
+            figures.silent(Defaults.centre());
         return Optional.of(new Form.Like(m.getStation().getName(), figures.si(RATIO, m.getScaleY()).orElse(1.0),
                 figures.si(RATIO, m.getScaleZ()).orElse(1.0), figures.si(LENGTH, m.getAboutY()).orElse(0.0),
                 figures.si(LENGTH, m.getAboutZ()).orElse(0.0), figures.si(LENGTH, m.getRaised()).orElse(0.0), lines));

@@ -2,15 +2,20 @@ package mouldwright.plan.read;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import mouldwright.model.Amount;
 import mouldwright.model.Declaration;
 import mouldwright.model.Document;
 import mouldwright.model.Range;
+import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Origin;
+import mouldwright.plan.spec.Tacit;
 import mouldwright.units.Dimension;
 import mouldwright.units.NotANumber;
 import mouldwright.units.Units;
@@ -24,11 +29,32 @@ final class FigureReader {
     private final Formulas formulas;
     private final TextPlaces places;
     private final Problems problems;
+    private final Set<Tacit> tacit = new LinkedHashSet<>();
 
     FigureReader(Formulas formulas, TextPlaces places, Problems problems) {
         this.formulas = formulas;
         this.places = places;
         this.problems = problems;
+    }
+
+    /** Notes that the text is silent on something it is read with. */
+    void silent(Tacit taken) {
+        tacit.add(taken);
+    }
+
+    /** A figure the text is silent on, noted; its value in SI. */
+    double silent(Given taken) {
+        silent(new Tacit.Figure(taken));
+        return taken.likely();
+    }
+
+    /** @return what the text was silent on so far */
+    List<Tacit> tacit() {
+        List<Tacit> all = new ArrayList<>();
+        if (formulas.unitsTaken())
+            all.add(Defaults.units());
+        all.addAll(tacit);
+        return all;
     }
 
     /** Where a part of the model stands: in the plug's text, or in a library's entry. */
@@ -97,7 +123,7 @@ final class FigureReader {
             return Optional.of(value);
         if (dimension.equals(Dimension.LENGTH))
             try {
-                return Optional.of(formulas.bareUnit(amount).toSi(value));
+                return Optional.of(formulas.lengthUnit(amount).toSi(value));
             } catch (NotANumber refusal) {
                 problems.add(ReadProblem.Kind.FORMULA, amount, null, refusal.getMessage());
                 return Optional.empty();

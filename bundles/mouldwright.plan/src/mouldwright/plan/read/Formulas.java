@@ -30,18 +30,36 @@ final class Formulas {
 
     private final Problems problems;
     private final Set<Let> open = new LinkedHashSet<>();
+    private boolean unitsTaken;
 
     Formulas(Problems problems) {
         this.problems = problems;
     }
 
-    /** The unit of a bare length: the units of the plug it stands in; millimetres in a library, or where the plug names none. */
-    static Unit bareUnit(EObject amount) {
+    /** The unit of a bare length: the units of the plug it stands in; millimetres in a library, or, which is noted, where the plug
+     *  names none. */
+    Unit lengthUnit(EObject amount) {
+        Optional<Plug> plug = plug(amount);
+        unitsTaken |= plug.isPresent() && plug.get().getUnits() == null;
+        return plug.map(Plug::getUnits).flatMap(Units::find).filter(unit -> unit.dimension().equals(Dimension.LENGTH)).orElse(MILLIMETRE);
+    }
+
+    /** @return whether a bare length was read in a plug that names no units */
+    boolean unitsTaken() {
+        return unitsTaken;
+    }
+
+    private static Optional<Plug> plug(EObject amount) {
         EObject top = amount;
         while (top != null && !(top instanceof Plug))
             top = top.eContainer();
-        return top instanceof Plug plug && plug.getUnits() != null
-                ? Units.find(plug.getUnits()).filter(unit -> unit.dimension().equals(Dimension.LENGTH)).orElse(MILLIMETRE) : MILLIMETRE;
+        return Optional.ofNullable((Plug) top);
+    }
+
+    /** An amount beside another in a sum or comparison, where a bare number may be a length. */
+    private mouldwright.units.Amount beside(Worked one, Worked other, EObject where) {
+        boolean length = one instanceof Worked.Bare && other instanceof Worked.Of(var of) && of.dimension().equals(Dimension.LENGTH);
+        return one.beside(other, length ? lengthUnit(where) : MILLIMETRE);
     }
 
     /** What an amount comes to; empty, and reported, where it comes to nothing. */
@@ -109,8 +127,8 @@ final class Formulas {
         Worked a = left.get();
         Worked b = right.get();
         return guarded(binary, () -> sameKind(a, b, switch (binary.getOperator()) {
-            case PLUS -> a.beside(b, bareUnit(binary)).plus(b.beside(a, bareUnit(binary)));
-            case MINUS -> a.beside(b, bareUnit(binary)).minus(b.beside(a, bareUnit(binary)));
+            case PLUS -> beside(a, b, binary).plus(beside(b, a, binary));
+            case MINUS -> beside(a, b, binary).minus(beside(b, a, binary));
             case TIMES -> a.factor().times(b.factor());
             case OVER -> a.factor().over(b.factor());
         }));
@@ -132,8 +150,8 @@ final class Formulas {
             }
             Worked a = result.get();
             Worked b = next.get();
-            result = guarded(call, () -> sameKind(a, b, least ? a.beside(b, bareUnit(call)).min(b.beside(a, bareUnit(call)))
-                    : a.beside(b, bareUnit(call)).max(b.beside(a, bareUnit(call)))));
+            result = guarded(call, () -> sameKind(a, b, least ? beside(a, b, call).min(beside(b, a, call))
+                    : beside(a, b, call).max(beside(b, a, call))));
             if (result.isEmpty())
                 return result;
         }

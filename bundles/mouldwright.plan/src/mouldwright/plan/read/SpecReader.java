@@ -56,7 +56,7 @@ public final class SpecReader {
         Spec spec = new Spec(m.getName() == null ? "" : m.getName(), Optional.ofNullable(m.getLabel()), workshop(m, figures, materials),
                 bodies.body(m), part, blocks.frame(m.getFrame()), blocks.fill(m.getFill()), blocks.carve(m.getCarve()),
                 blocks.skin(m.getSkin()), blocks.finish(m.getFinish()), blocks.mould(m.getMould()), accepted(m, figures), read,
-                figures.origin(m));
+                figures.tacit(), figures.origin(m));
         return new Reading(problems.blocking() ? Optional.empty() : Optional.of(spec), problems.all());
     }
 

@@ -1,6 +1,7 @@
 package mouldwright.plan.spec;
 
 import java.util.Optional;
+import mouldwright.process.Pour;
 import mouldwright.units.Dimension;
 
 /** Every default of the language, in one place, each with the reason for its figure.
@@ -23,6 +24,46 @@ public final class Defaults {
     /** Working day, s. */
     public static Given day() {
         return assumed("working day", Dimension.TIME, 8 * 3600.0, "a common working day of eight hours");
+    }
+
+    /** Bare lengths are millimetres. */
+    public static Tacit units() {
+        return new Tacit.Choice("units", "mm", new Origin.Assumed("drawings are dimensioned in millimetres unless they say otherwise"));
+    }
+
+    /** Sections are drawn for one half. */
+    public static Tacit sections() {
+        return new Tacit.Choice("sections", "half", new Origin.Assumed("most bodies are alike on both sides, and lines are drawn for one"));
+    }
+
+    /** A superellipse is an ellipse. */
+    public static Given exponent() {
+        return assumed("superellipse exponent", Dimension.RATIO, 2, "2 is the ellipse");
+    }
+
+    /** A superellipse stands on the base, m. */
+    public static Given above() {
+        return assumed("superellipse above base", Dimension.LENGTH, 0, "it stands on the base unless raised");
+    }
+
+    /** What a scaled section is scaled about. */
+    public static Tacit centre() {
+        return new Tacit.Choice("scaled about", "0 0", new Origin.Assumed("a section is scaled about the centreline at the base"));
+    }
+
+    /** Edges of plates are cut square. */
+    public static Tacit edges() {
+        return new Tacit.Choice("edges", "square", new Origin.Assumed("a square edge takes no bevel table and never stands proud"));
+    }
+
+    /** Why bays are poured solid. */
+    public static Origin.Assumed solid() {
+        return new Origin.Assumed("the fill states neither solid nor a shell");
+    }
+
+    /** Why a bay is poured upright. */
+    public static Origin.Assumed upright() {
+        return new Origin.Assumed("bays are poured as the plug will stand unless a bay says otherwise");
     }
 
     /** Total shrink of mould and part, a share. */
@@ -164,6 +205,14 @@ public final class Defaults {
         return assumed("sheet density", Dimension.DENSITY, 680, "birch plywood data sheet, 660 to 710 kg/m3");
     }
 
+    /** Density of a backbone, kg/m3.
+     *  @param sheet what the plates are cut from */
+    public static Given backboneDensity(Sheet sheet) {
+        Given density = sheet.density();
+        return new Given("backbone density", Dimension.DENSITY, density.low(), density.likely(), density.high(),
+                new Origin.Assumed("a backbone is taken to be glued up of layers of " + sheet.name()));
+    }
+
     /** Density of E-glass, kg/m3. */
     public static Given glassDensity() {
         return assumed("glass density", Dimension.DENSITY, 2560, "E-glass, as ISO 12215-5 takes it");
@@ -219,6 +268,16 @@ public final class Defaults {
     /** Cream time, s. */
     public static Given creamTime() {
         return assumed("cream time", Dimension.TIME, 36, "a pour foam data sheet: 36 s, plus or minus 4");
+    }
+
+    /** Time to mix a pot of foam, s. */
+    public static Given mixingTime() {
+        return assumed("time to mix a pot of foam", Dimension.TIME, Pour.MIXING_TIME, "a boatbuilding pour foam data sheet: mix time 20 s");
+    }
+
+    /** Rate a pot of foam is poured at, kg/s. */
+    public static Given pouringRate() {
+        return assumed("pouring rate", Dimension.MASS_RATE, Pour.POURING_RATE, "0.25 kg/s: a pot of 1 kg is emptied in 4 s; from memory, so time your own");
     }
 
     /** Greatest risen height of one pour, m. */

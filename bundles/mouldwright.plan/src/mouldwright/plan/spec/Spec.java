@@ -18,11 +18,12 @@ import java.util.Optional;
  *  @param mould    mould
  *  @param accepted findings accepted in the text
  *  @param surveys  what was built
+ *  @param tacit    what it was read with though the text is silent
  *  @param origin   where the plug is declared */
 public record Spec(String name, Optional<String> title, Workshop shop, Body body, Optional<Schedule> part,
         Optional<Frame> frame, Optional<Fill> fill, Optional<Carve> carve, Optional<Skin> skin,
         Optional<Finish> finish, Optional<Mould> mould, List<Acceptance> accepted, List<Survey> surveys,
-        Origin origin) {
+        List<Tacit> tacit, Origin origin) {
 
     /** Copies its lists. */
     public Spec {
@@ -39,6 +40,14 @@ public record Spec(String name, Optional<String> title, Workshop shop, Body body
         Objects.requireNonNull(mould, "mould");
         accepted = List.copyOf(accepted);
         surveys = List.copyOf(surveys);
+        tacit = List.copyOf(tacit);
         Objects.requireNonNull(origin, "origin");
+    }
+
+    /** A spec that was read with nothing tacit. */
+    public Spec(String name, Optional<String> title, Workshop shop, Body body, Optional<Schedule> part, Optional<Frame> frame, Optional<Fill> fill,
+            Optional<Carve> carve, Optional<Skin> skin, Optional<Finish> finish, Optional<Mould> mould, List<Acceptance> accepted,
+            List<Survey> surveys, Origin origin) {
+        this(name, title, shop, body, part, frame, fill, carve, skin, finish, mould, accepted, surveys, List.of(), origin);
     }
 }

@@ -1,11 +1,14 @@
 package mouldwright.plan.stage;
 
 import java.util.Optional;
+import mouldwright.plan.Assumption;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Body;
+import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Spec;
 import mouldwright.plan.spec.Station;
 
@@ -38,16 +41,20 @@ final class BayRules {
         for (Fill.BayRule rule : fill.bays())
             if (rule.core().isPresent() && holds(spec.body(), rule, bay, measurements))
                 core = rule.core().get();
+        if (core instanceof Fill.Core.Solid(Origin.Assumed why))
+            measurements.assume(Assumption.choice("fill", "solid", why));
         return core;
     }
 
-    /** How the plug lies while a bay is poured; upright where nothing is said. */
+    /** How the plug lies while a bay is poured; upright, which is noted, where nothing is said. */
     static Fill.Attitude attitude(Spec spec, Bay bay, Measurements measurements) {
-        Fill.Attitude attitude = Fill.Attitude.UPRIGHT;
+        Optional<Fill.Attitude> attitude = Optional.empty();
         for (Fill.BayRule rule : spec.fill().orElseThrow().bays())
             if (rule.attitude().isPresent() && holds(spec.body(), rule, bay, measurements))
-                attitude = rule.attitude().get();
-        return attitude;
+                attitude = rule.attitude();
+        if (attitude.isEmpty())
+            measurements.assume(Assumption.choice("pour", Fill.Attitude.UPRIGHT.words(), Defaults.upright()));
+        return attitude.orElse(Fill.Attitude.UPRIGHT);
     }
 
     private static boolean holds(Body body, Fill.BayRule rule, Bay bay, Measurements measurements) {

@@ -31,6 +31,9 @@ final class BodyMaker {
     /** How far the curve may swing past its points before it is reported, m: more than surfacer would hide. */
     private static final double OVERSHOOT = 0.005;
 
+    /** Stations nearer than this stand at one place, m. */
+    private static final double CLOSEST = 1e-6;
+
     /** Smallest girth of a section with area, m. */
     private static final double SMALLEST = 1e-3;
 
@@ -173,7 +176,7 @@ final class BodyMaker {
         double before = Double.NEGATIVE_INFINITY;
         for (Station station : body.stations()) {
             boolean outside = !(station.x() >= loft.startX() && station.x() <= loft.endX());
-            if (outside || station.x() <= before) {
+            if (outside || station.x() - before < CLOSEST) {
                 sound = false;
                 faults.misplaced(station, outside);
             }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import mouldwright.geometry.fill.Attitude;
 import mouldwright.geometry.fill.Cavity;
 import mouldwright.geometry.fill.CavityOrder;
@@ -21,7 +22,8 @@ import mouldwright.plan.spec.Spec;
 import mouldwright.process.Pour;
 import mouldwright.units.Dimension;
 
-/** Measures the cavities, once. */
+/** Measures the cavities, once. The overfill runs over the edges of the plates between bays, and each bay has its half of that: the
+ *  form stands over the edge, and whichever side is poured first meets the other in the middle of it. It ends at the end plates. */
 final class FillMeasuring {
 
     /** More lifts than any bay takes; a lift limit that asks for more is a slip of the unit. */
@@ -73,7 +75,16 @@ final class FillMeasuring {
         OptionalDouble shell = core instanceof Fill.Core.Shell(var stated) ? OptionalDouble.of(stated.likely())
                 : OptionalDouble.empty();
         return Optional.of(new Order(bay, core, BayRules.attitude(spec, bay, measurements),
-                new CavityOrder(from, to, shape.buildUp(), fill.overfill().likely(), shell, backbones)));
+                new CavityOrder(from, to, shape.buildUp(), fill.overfill().likely(), edges(bay), shell, backbones)));
+    }
+
+    private List<CavityOrder.PlateEdge> edges(Bay bay) {
+        return Stream.of(bay.fore(), bay.aft()).filter(this::betweenBays)
+                .map(border -> new CavityOrder.PlateEdge((border.forwardFace(thickness) + border.aftFace(thickness)) / 2, thickness / 2, 0.5)).toList();
+    }
+
+    private boolean betweenBays(Border border) {
+        return border.plated() && border != shape.borders().getFirst() && border != shape.borders().getLast();
     }
 
     private FillMeasures.BayFill fill(Order order) {
@@ -85,9 +96,12 @@ final class FillMeasuring {
         double height = cavity.extent(lying).height();
         double limit = Math.max(FoamFacts.lift(fill.foam()).likely(), height / MOST_LIFTS);
         List<Measured> lifts = height > 0 ? cavity.lifts(lying, Pour.lifts(height, limit)) : List.of();
-        CavityRates rates = cavity.rates();
         return new FillMeasures.BayFill(order.bay(), order.core(), order.attitude(), cavity, poured, cavity.trim(), height,
-                lifts, toBuildUp(order.bay(), rates), toShrink(order, rates), toSheet(order.bay(), rates));
+                lifts, answers(order, cavity.rates()), answers(order, cavity.trimRates()));
+    }
+
+    private FillMeasures.Answers answers(Order order, CavityRates rates) {
+        return new FillMeasures.Answers(toBuildUp(order.bay(), rates), toShrink(order, rates), toSheet(order.bay(), rates));
     }
 
     private void report(FillMeasures.BayFill bay) {
@@ -108,11 +122,11 @@ final class FillMeasuring {
         return buildUp[0] < buildUp[2] ? new Response(buildUp[1], rates.buildUp() + ends) : Response.NONE;
     }
 
-    /** The plates' thickness moves the faces the foam lies against. */
+    /** The plates' thickness moves the faces the foam lies against, and widens the edges the overfill runs over. */
     private Response toSheet(Bay bay, CavityRates rates) {
         Optional<Given> sheet = spec.frame().map(Frame::thickness).filter(Given::ranged);
         double fore = bay.fore().aftFace(1) - bay.fore().aftFace(0), aft = bay.aft().forwardFace(1) - bay.aft().forwardFace(0);
-        return sheet.map(t -> new Response(t.likely(), rates.foreEnd() * fore + rates.aftEnd() * aft)).orElse(Response.NONE);
+        return sheet.map(t -> new Response(t.likely(), rates.foreEnd() * fore + rates.aftEnd() * aft + rates.plates())).orElse(Response.NONE);
     }
 
     /** The plug grows by 1 / (1 - shrink), and its station lines with it; build-up at moulded ends and plates stay as they are. */

@@ -9,12 +9,15 @@ import static mouldwright.units.Dimension.VOLUME;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import mouldwright.geometry.fill.Attitude;
+import java.util.stream.Collectors;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.PourEntry;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
@@ -90,6 +93,7 @@ final class FillStage implements Stage {
     @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
         measurements.find(FillMeasures.class).ifPresent(fill -> {
             Fill stated = spec.fill().orElseThrow();
+            Grounds grounds = new Grounds(spec);
             Rooms rooms = measurements.find(Rooms.class).orElseThrow();
             PourRecords records = measurements.find(PourRecords.class).orElseThrow();
             FoamMix planned = new FoamMix(ledger, stated.foam(), spec.shop());
@@ -98,7 +102,7 @@ final class FillStage implements Stage {
             List<BayNodes> bays = new ArrayList<>();
             for (int i = 0; i < fill.bays().size(); i++) {
                 FillMeasures.BayFill bay = fill.bays().get(i);
-                bays.add(bay(spec, records.holds(bay.bay()) ? planned : rest, bay, rooms.bays().get(i), ledger));
+                bays.add(bay(spec, records.holds(bay.bay()) ? planned : rest, bay, rooms.bays().get(i), grounds.cavity(bay.core()), ledger));
             }
             totals(planned, planned == rest, bays, ledger);
             new PourTimes(stated, measurements.find(PourOrder.class).orElseThrow(), ledger).write();
@@ -109,15 +113,15 @@ final class FillStage implements Stage {
     /** What is written of a bay and summed. */
     private record BayNodes(Node cavity, Node trim, Node mass, Node liquid, List<Node> pots) { }
 
-    private static BayNodes bay(Spec spec, FoamMix mix, FillMeasures.BayFill bay, Rooms.Room room, Ledger ledger) {
+    private static BayNodes bay(Spec spec, FoamMix mix, FillMeasures.BayFill bay, Rooms.Room room, List<Ground> rests, Ledger ledger) {
         Fill fill = spec.fill().orElseThrow();
         String words = bay.bay().words();
-        Node cavity = cavity(spec, bay, ledger);
-        Node trim = ledger.measured("trim, " + words, VOLUME, Places.measured(bay.trim(), "volume with overfill less volume without"));
+        Node cavity = cavity(spec, bay, rests, ledger);
+        Node trim = trim(spec, bay, rests, ledger);
         Node mass = mix.mass(ledger.quantity(bay.bay().id("mass"), "Foam, mass, " + words, MASS), cavity);
         Node liquid = mix.liquid(ledger.quantity(bay.bay().id("liquid"), "Foam, liquid, " + words, VOLUME), cavity, mass);
         Node height = ledger.measured("height across gravity, " + bay.attitude().words(), LENGTH,
-                Places.exact(bay.height(), "extent of the cavity, overfill included"));
+                Places.exact(bay.height(), "extent of the cavity, overfill included").on(rests));
         Node lifts = ledger.quantity(bay.bay().id("lifts"), "Lifts, " + words, RATIO)
                 .from("height / lift limit", List.of(height, ledger.given(FoamFacts.lift(fill.foam()))),
                         v -> Math.min(v[0] / v[1], FillMeasuring.MOST_LIFTS))
@@ -125,31 +129,52 @@ final class FillStage implements Stage {
         Cooling.wait(fill, bay, room, height, lifts, ledger);
         List<Node> pots = new ArrayList<>();
         for (int i = 0; i < bay.lifts().size(); i++)
-            pots.add(lift(mix, bay, i, cavity, ledger));
+            pots.add(lift(mix, bay, i, cavity, rests, ledger));
         return new BayNodes(cavity, trim, mass, liquid, pots);
     }
 
-    private static Node cavity(Spec spec, FillMeasures.BayFill bay, Ledger ledger) {
+    private static Node cavity(Spec spec, FillMeasures.BayFill bay, List<Ground> rests, Ledger ledger) {
         Fill fill = spec.fill().orElseThrow();
         List<Node> inputs = new ArrayList<>(List.of(
                 ledger.measured("cavity between the plates", VOLUME, Places.measured(bay.poured(),
-                        "foam line grown by the overfill, less pocket and backbones, integrated over the clear length")),
+                        "foam line grown by the overfill, less pocket and backbones, integrated over the clear length; and half of the overfill "
+                                + "over the edge of each plate between bays").on(rests)),
                 ledger.given(fill.overfill())));
         if (bay.core() instanceof Fill.Core.Shell(Given thickness))
             inputs.add(ledger.given(thickness));
-        int stated = inputs.size();
+        String words = "as measured, with overfill" + (inputs.size() > 2 ? " and shell" : ", solid");
+        return answering(ledger.quantity(bay.bay().id("cavity"), "Cavity, " + bay.bay().words(), VOLUME), words, inputs, bay.answers(), spec, ledger)
+                .source("foam line: the loft less the build-up");
+    }
+
+    private static Node trim(Spec spec, FillMeasures.BayFill bay, List<Ground> rests, Ledger ledger) {
+        String words = bay.bay().words();
+        List<Node> inputs = new ArrayList<>(List.of(
+                ledger.measured("overfill as measured", VOLUME, Places.measured(bay.trim(), "volume with overfill less volume without").on(rests)),
+                ledger.given(spec.fill().orElseThrow().overfill())));
+        return answering(ledger.step("trim, " + words, VOLUME), "as measured", inputs, bay.trimAnswers(), spec, ledger)
+                .source("all that is poured past the foam line");
+    }
+
+    /** The first input is the volume as measured; it is not measured anew, but moved in proportion as each thing with a range
+     *  leaves its likely value. */
+    private static Ledger.Sourced answering(Ledger.Entry entry, String words, List<Node> stated, FillMeasures.Answers answers, Spec spec, Ledger ledger) {
+        List<Node> inputs = new ArrayList<>(stated);
         List<Response> responses = new ArrayList<>();
-        answer(inputs, responses, ledger.find("shape.buildup"), bay.toBuildUp());
-        answer(inputs, responses, Optional.of(ledger.given(spec.body().shrink())), bay.toShrink());
-        answer(inputs, responses, spec.frame().map(frame -> ledger.given(frame.thickness())), bay.toSheet());
-        String words = "as measured, with overfill" + (stated > 2 ? " and shell" : ", solid");
-        return ledger.quantity(bay.bay().id("cavity"), "Cavity, " + bay.bay().words(), VOLUME)
-                .from(responses.isEmpty() ? words : words + ", and as its sections answer to what has a range", inputs, v -> {
+        answer(inputs, responses, ledger.find("shape.buildup"), answers.toBuildUp());
+        answer(inputs, responses, Optional.of(ledger.given(spec.body().shrink())), answers.toShrink());
+        answer(inputs, responses, spec.frame().map(frame -> ledger.given(frame.thickness())), answers.toSheet());
+        return entry.from(responses.isEmpty() ? words : words + ", moved in proportion as " + driven(inputs.subList(stated.size(), inputs.size()))
+                + " leaves its likely value, at the rate its sections have there", inputs, v -> {
                     double volume = v[0];
                     for (int i = 0; i < responses.size(); i++)
-                        volume += responses.get(i).change(v[stated + i]);
+                        volume += responses.get(i).change(v[stated.size() + i]);
                     return Math.max(0, volume);
-                }).source("foam line: the loft less the build-up");
+                });
+    }
+
+    private static String driven(List<Node> drivers) {
+        return drivers.stream().map(node -> node.label().substring(0, 1).toLowerCase(Locale.ROOT) + node.label().substring(1)).collect(Collectors.joining(" or "));
     }
 
     private static void answer(List<Node> inputs, List<Response> responses, Optional<Node> driver, Response response) {
@@ -159,10 +184,10 @@ final class FillStage implements Stage {
         }
     }
 
-    private static Node lift(FoamMix mix, FillMeasures.BayFill bay, int i, Node cavity, Ledger ledger) {
+    private static Node lift(FoamMix mix, FillMeasures.BayFill bay, int i, Node cavity, List<Ground> rests, Ledger ledger) {
         String id = liftId(bay, i);
         String words = bay.bay().words() + ", lift " + (i + 1);
-        Node slice = ledger.measured("slice", VOLUME, Places.measured(bay.lifts().get(i), "cavity between two heights, as measured"));
+        Node slice = ledger.measured("slice", VOLUME, Places.measured(bay.lifts().get(i), "cavity between two heights, as measured").on(rests));
         double measured = bay.poured().value();
         Node volume = ledger.quantity(id + ".volume", "Volume, " + words, VOLUME)
                 .from("slice x cavity / cavity as measured", List.of(slice, cavity), v -> v[0] * v[1] / measured)

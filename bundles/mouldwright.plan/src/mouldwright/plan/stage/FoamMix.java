@@ -46,10 +46,11 @@ final class FoamMix {
         this.mixed = mixedDensity();
         this.shareOfA = shareOfA();
         this.pot = ledger.step("largest pot", MASS)
-                .from("least of pot limit and (cream time - 20 s) x 0.25 kg/s",
-                        List.of(ledger.given(FoamFacts.cream(foam)), ledger.given(FoamFacts.pot(foam))),
-                        v -> Math.max(Math.min(LEAST_POT, v[1]), Pour.largestPot(v[0], v[1])))
-                .source("mixing and pouring must end within cream time; mixing 20 s as a data sheet has it, 0.25 kg/s assumed");
+                .from("least of pot limit and (cream time - mixing time) x pouring rate",
+                        List.of(ledger.given(FoamFacts.cream(foam)), ledger.given(FoamFacts.pot(foam)), ledger.given(Defaults.mixingTime()),
+                                ledger.given(Defaults.pouringRate())),
+                        v -> Math.max(Math.min(LEAST_POT, v[1]), Pour.largestPot(v[0], v[1], v[2], v[3])))
+                .source("mixing and pouring must end within cream time");
     }
 
     private Node yieldIn(Workshop shop, Node practice) {
@@ -90,7 +91,7 @@ final class FoamMix {
                             : "mixed by volume; densities of A and B not stated, so taken as equal");
         return ledger.step("share of A by weight", RATIO)
                 .from("a x density of A / (a x density of A + b x density of B)", withParts(ratioNodes()),
-                        v -> v[0] * v[2] / (v[0] * v[2] + v[1] * v[3]))
+                        v -> ratio.massShareOfA(new MixRatio.Densities(v[2], v[3])))
                 .source("mixed by volume");
     }
 
@@ -115,16 +116,16 @@ final class FoamMix {
 
     /** Mass that fills a volume. */
     Node mass(Ledger.Entry entry, Node volume) {
-        return entry.from("cavity x density / yield", List.of(volume, density, yield), v -> v[0] * v[1] / v[2])
+        return entry.from("cavity x density / yield", List.of(volume, density, yield), v -> mouldwright.process.Foam.mass(v[0], v[1], v[2]))
                 .source("definition of free-rise density, divided by the share of the expansion reached");
     }
 
     /** Liquid that fills a volume. */
     Node liquid(Ledger.Entry entry, Node volume, Node mass) {
         if (mixed.isPresent())
-            return entry.from("mass / mixed density", List.of(mass, mixed.get()), v -> v[0] / v[1]).source("closed form");
+            return entry.from("mass / mixed density", List.of(mass, mixed.get()), v -> mouldwright.process.Foam.liquidOfMass(v[0], v[1])).source("closed form");
         return entry.from("cavity / (expansion x yield)", List.of(volume, ledger.given(FoamFacts.expansion(foam)), yield),
-                v -> v[0] / (v[1] * v[2])).source("expansion as the supplier states it; common practice about 30");
+                v -> mouldwright.process.Foam.liquidByExpansion(v[0], v[1], v[2])).source("expansion as the supplier states it; common practice about 30");
     }
 
     /** Part A of a mass. */
@@ -145,7 +146,7 @@ final class FoamMix {
 
     /** Density of the foam as it stands. */
     Node inPlace(Ledger.Entry entry) {
-        return entry.from("density / yield", List.of(density, yield), v -> v[0] / v[1])
+        return entry.from("density / yield", List.of(density, yield), v -> mouldwright.process.Foam.densityInPlace(v[0], v[1]))
                 .source("a foam that rose less is denser");
     }
 }

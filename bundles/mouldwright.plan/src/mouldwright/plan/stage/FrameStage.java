@@ -11,12 +11,12 @@ import java.util.function.BooleanSupplier;
 import mouldwright.geometry.plane.Outline;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlateEntry;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Frame;
-import mouldwright.plan.spec.Sheet;
 import mouldwright.plan.spec.Spec;
 
 /** The bulkheads: plates smaller than the body by the build-up, their mass and the sheets they take. */
@@ -46,47 +46,58 @@ final class FrameStage implements Stage {
     @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
         measurements.find(FrameMeasures.class).ifPresent(made -> {
             Frame frame = spec.frame().orElseThrow();
-            mass(frame, made, ledger);
-            sheets(frame.sheet(), made, ledger);
+            Node length = ledger.measured("length over all plates", LENGTH,
+                    Places.exact(made.backboneLength(), "from the first plate's outer face to the last one's"));
+            Grounds grounds = new Grounds(spec);
+            mass(frame, made, length, grounds, ledger);
+            sheets(frame, made, length, grounds.plate(false), ledger);
         });
     }
 
-    private static void mass(Frame frame, FrameMeasures made, Ledger ledger) {
+    private static void mass(Frame frame, FrameMeasures made, Node length, Grounds grounds, Ledger ledger) {
         Node thickness = ledger.given(frame.thickness());
         Node density = ledger.given(frame.sheet().density());
         List<Node> masses = new ArrayList<>();
         for (FrameMeasures.Made one : made.plates()) {
             String plate = "plate " + one.border().name();
             List<Node> inputs = new ArrayList<>(List.of(ledger.measured(plate + ", area", AREA, Places.exact(one.netArea(),
-                    one.pocketed() ? "cut line less pocket and slots" : "cut line less slots")), thickness, density));
+                    one.pocketed() ? "cut line less pocket and slots" : "cut line less slots")
+                    .on(grounds.plate(one.pocketed()))), thickness, density));
             if (one.pocketed())
                 inputs.add(ledger.given(frame.rim()));
             masses.add(ledger.quantity("station." + one.border().name() + ".plate.mass", "Mass, " + plate, MASS)
                     .from("area x sheet thickness x sheet density", inputs, v -> v[0] * v[1] * v[2]).source("closed form"));
         }
-        for (Frame.Backbone backbone : frame.backbones()) {
-            Node length = ledger.measured("length over all plates", LENGTH,
-                    Places.exact(made.backboneLength(), "from the first plate's outer face to the last one's"));
-            masses.add(ledger.step("backbone", MASS).from("width x depth x length x sheet density",
-                    List.of(ledger.given(backbone.width()), ledger.given(backbone.depth()), length, density),
-                    v -> v[0] * v[1] * v[2] * v[3]).source("closed form; a backbone is taken to be as dense as the sheet"));
-        }
+        for (Frame.Backbone backbone : frame.backbones())
+            masses.add(ledger.step("backbone", MASS).from("width x depth x length x backbone density",
+                    List.of(ledger.given(backbone.width()), ledger.given(backbone.depth()), length, ledger.given(Defaults.backboneDensity(frame.sheet()))),
+                    v -> v[0] * v[1] * v[2] * v[3]).source("closed form"));
         ledger.quantity("frame.mass", "Frame, mass", MASS).sum("plates + backbones", masses).source("sum");
     }
 
-    private static void sheets(Sheet sheet, FrameMeasures made, Ledger ledger) {
-        Node area = area(made, ledger);
-        ledger.quantity("frame.sheets", "Sheets", RATIO).from(SHEETS, sheetInputs(sheet, area, ledger), v -> v[0] / (v[1] * v[2] * v[3]))
+    private static void sheets(Frame frame, FrameMeasures made, Node length, List<Ground> outline, Ledger ledger) {
+        List<Node> areas = new ArrayList<>(List.of(ledger.measured("cut lines of all plates", AREA, Places.exact(
+                made.plates().stream().mapToDouble(one -> one.plate().cut().area()).sum(), "area inside the cut lines").on(outline))));
+        for (Frame.Backbone backbone : frame.backbones())
+            areas.add(layers(frame, backbone, length, ledger));
+        boolean plates = frame.backbones().isEmpty();
+        Node area = plates ? areas.getFirst() : ledger.step("area to cut", AREA).sum("plates + layers of backbones", areas).source("sum");
+        Node used = ledger.quantity("frame.sheets.used", "Sheets used, parts of one counted", RATIO)
+                .from(SHEETS,
+                        List.of(area, ledger.given(frame.sheet().width()), ledger.given(frame.sheet().length()), ledger.given(Defaults.sheetUse())),
+                        v -> v[0] / (v[1] * v[2] * v[3])).source("area bound");
+        ledger.quantity("frame.sheets", plates ? "Sheets, for plates" : "Sheets, for plates and backbones", RATIO)
+                .from("sheets used", List.of(used), v -> v[0])
                 .roundedUp().source("area bound; the low figure is the least that nesting could ever reach");
     }
 
-    private static Node area(FrameMeasures made, Ledger ledger) {
-        return ledger.measured("cut lines of all plates", AREA, Places.exact(
-                made.plates().stream().mapToDouble(one -> one.plate().cut().area()).sum(), "area inside the cut lines"));
-    }
-
-    private static List<Node> sheetInputs(Sheet sheet, Node area, Ledger ledger) {
-        return List.of(area, ledger.given(sheet.width()), ledger.given(sheet.length()), ledger.given(Defaults.sheetUse()));
+    /** What a backbone takes out of sheets: as many layers as make its width, each as deep and as long as it is. */
+    private static Node layers(Frame frame, Frame.Backbone backbone, Node length, Ledger ledger) {
+        Node count = ledger.step("layers of a backbone", RATIO).from("width / sheet thickness",
+                List.of(ledger.given(backbone.width()), ledger.given(frame.thickness())), v -> v[0] / v[1]).roundedUp()
+                .source("a backbone is glued up of layers of the sheet");
+        return ledger.step("layers of a backbone, area", AREA).from("layers x depth x length", List.of(count, ledger.given(backbone.depth()), length),
+                v -> v[0] * v[1] * v[2]).source("closed form");
     }
 
     @Override public void tasks(Spec spec, Measurements measurements, Ledger ledger, TaskBook tasks) {
@@ -95,11 +106,7 @@ final class FrameStage implements Stage {
 
     /** Sheets are not rounded here: other stages may cut from them too, and packs are counted once. */
     @Override public void orders(Spec spec, Measurements measurements, Ledger ledger, OrderBook orders) {
-        measurements.find(FrameMeasures.class).ifPresent(made -> {
-            Sheet sheet = spec.frame().orElseThrow().sheet();
-            orders.need(sheet, ledger.step("sheets used", RATIO).from(SHEETS, sheetInputs(sheet, area(made, ledger), ledger), v -> v[0] / (v[1] * v[2] * v[3]))
-                    .source("area bound"));
-        });
+        ledger.find("frame.sheets.used").ifPresent(used -> orders.need(spec.frame().orElseThrow().sheet(), used));
     }
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {

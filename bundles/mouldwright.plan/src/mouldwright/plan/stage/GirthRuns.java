@@ -107,12 +107,13 @@ public record GirthRuns(List<Double> lengths, boolean closed) {
     }
 
     /** Pieces laid side by side over all runs.
-     *  @param width of the roll, m, more than the lap
-     *  @param lap   m */
-    int pieces(double width, double lap) {
+     *  @param width  of the roll, m, more than the lap
+     *  @param lap    m
+     *  @param growth how much longer the runs are than they were measured */
+    int pieces(double width, double lap, double growth) {
         int pieces = 0;
         for (double length : lengths)
-            pieces += (int) across(length, closed, width, lap);
+            pieces += (int) across(length * growth, closed, width, lap);
         return pieces;
     }
 

@@ -37,6 +37,7 @@ final class Laminating {
     private final Resin resin;
     private final Ledger ledger;
     private final Node lap;
+    private final Growth growth;
     private final double measuredArea;
     private final Map<String, List<Node>> masses = new LinkedHashMap<>();
     private final List<Node> resins = new ArrayList<>();
@@ -56,6 +57,7 @@ final class Laminating {
         this.resin = skin.schedule().resin();
         this.ledger = ledger;
         this.lap = ledger.given(skin.lap());
+        this.growth = new Growth(spec.body().shrink(), ledger);
     }
 
     void write(List<SkinMeasures.Laying> layings, Node area) {
@@ -84,16 +86,16 @@ final class Laminating {
         String words = laying.words() + ", " + mat.name();
         Node laid = ledger.step("mat laid " + words, AREA)
                 .sum("sum over the fields", laying.fields().stream().map(field -> laid(mat, field)).toList()).source("sum");
-        Node mass = mass(mat, laid, area, words);
+        Node mass = ledger.step("a ply of mat " + words, MASS).from("mat laid x areal mass", List.of(laid, ledger.given(mat.areal())), v -> v[0] * v[1])
+                .source("closed form");
         Node perArea = perArea(mat, onFoam(laying));
         Node wetting = wetting(mat, onFoam(laying), mass, area, words);
         String plies = id + ".laying." + number;
         Node each = ledger.quantity(plies + ".pot", "Largest pot, " + words, MASS)
-                .from("least of pot limit and lay rate x persons x resin per area x working time",
-                        List.of(ledger.given(MatFacts.pot(resin)), ledger.given(MatFacts.layRate(mat)),
-                                ledger.given(spec.shop().persons()), perArea, working),
-                        v -> Math.min(v[0], v[1] * v[2] * v[3] * v[4]))
-                .source("a pot is laid before it stiffens");
+                .from("least of pot limit and lay rate x resin per area x working time",
+                        List.of(ledger.given(MatFacts.pot(resin)), ledger.given(MatFacts.layRate(mat)), perArea, working),
+                        v -> Math.min(v[0], v[1] * v[2] * v[3]))
+                .source("each person lays from a pot of their own, before it stiffens");
         Node resinOfPly = ledger.quantity(plies + ".resin", "Resin of a ply, " + words, MASS).same(wetting).source("as above");
         Node count = ledger.quantity(plies + ".pots", "Pots of a ply, " + words, RATIO)
                 .from(laying.first() ? "1 + (resin - half a pot) / pot" : "resin / pot", List.of(resinOfPly, each),
@@ -106,27 +108,17 @@ final class Laminating {
         }
     }
 
-    /** The mat of a ply; the fields were measured at the likely shrink, and grow with the plug's surface. */
-    private Node mass(Mat mat, Node laid, Node area, String words) {
-        var entry = ledger.step("a ply of mat " + words, MASS);
-        if (!spec.body().shrink().ranged())
-            return entry.from("mat laid x areal mass", List.of(laid, ledger.given(mat.areal())), v -> v[0] * v[1]).source("closed form");
-        return entry.from("mat laid x areal mass x surface / surface as measured", List.of(laid, ledger.given(mat.areal()), area),
-                v -> v[0] * v[1] * v[2] / measuredArea).source("closed form");
-    }
-
     /** Mat laid over a field, laps counted. */
     private Node laid(Mat mat, SkinMeasures.Field field) {
-        Node surface = ledger.measured("surface, " + field.words(), AREA, Places.measured(field.area(), "moulded patches"));
-        Node length = ledger.measured("length over the surface, " + field.words(), LENGTH,
-                Places.exact(field.length(), "surface over girth"));
-        Node girth = ledger.measured("girth to cover, " + field.words(), LENGTH,
+        Node surface = growth.step("surface, " + field.words(), AREA, Places.measured(field.area(), "moulded patches"));
+        Node length = growth.step("length over the surface, " + field.words(), LENGTH, Places.exact(field.length(), "surface over girth"));
+        Node girth = growth.step("girth to cover, " + field.words(), LENGTH,
                 Places.exact(field.runs().total(), "moulded girth where the field is widest, both sides"));
         Node pieces = ledger.step("pieces across, " + field.words(), RATIO)
                 .from(field.runs().closed() ? "G / (W - lap), rounded up" : "(G - lap) / (W - lap), rounded up, for each run of the girth",
                         List.of(girth, ledger.given(MatFacts.rollWidth(mat)), lap),
-                        v -> field.runs().pieces(v[1], Math.min(v[2], WIDEST_LAP * v[1])))
-                .source("n widths less n - 1 laps cover the girth");
+                        v -> field.runs().pieces(v[1], Math.min(v[2], WIDEST_LAP * v[1]), v[0] / field.runs().total()))
+                .source(field.runs().closed() ? "n widths less n laps go all round, the last lapping the first" : "n widths less n - 1 laps cover a run");
         return ledger.step("mat laid, " + field.words(), AREA)
                 .from("surface + lap x length x laps across + lap x girth", List.of(surface, length, pieces, lap, girth),
                         v -> v[0] + v[3] * v[1] * field.runs().laps((int) Math.rint(v[2])) + v[3] * v[4])

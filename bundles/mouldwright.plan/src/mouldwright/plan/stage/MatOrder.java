@@ -48,7 +48,7 @@ final class MatOrder {
         Node width = inputs.getFirst();
         ledger.quantity(id + "pieces", "Mat " + mat.name() + ", pieces", RATIO)
                 .from("(G - lap) / (W - lap), rounded up, for each field and ply", inputs, on(mat, list::count))
-                .source("n widths less n - 1 laps cover the girth");
+                .source("n widths less the laps between them cover the girth; all round, the last laps the first");
         Node packed = ledger.step("pieces of " + mat.name() + " packed on the roll", LENGTH)
                 .from("length over all cuts with the pieces side by side", inputs, on(mat, cloth -> list.packed(cloth).length())).source(PACKING);
         if (mat.rollLength().isPresent())

@@ -8,11 +8,14 @@ import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.Quantity;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Spec;
+import mouldwright.plan.spec.Tacit;
 
 /** Plans a build: each stage measures, each stage writes its figures, and the ledger is reckoned. */
 public final class Planner {
@@ -36,7 +39,7 @@ public final class Planner {
     public BuildPlan plan(Spec spec, BooleanSupplier cancelled) {
         List<Stage> wanted = stages.stream().filter(stage -> stage.wantedBy(spec)).toList();
         Measurements measurements = new Measurements();
-        Ledger ledger = new Ledger();
+        Ledger ledger = new Ledger(new Grounds(spec).plug());
         for (Stage stage : wanted)
             stage.measure(spec, measurements, cancelled);
         for (Stage stage : wanted) {
@@ -48,7 +51,7 @@ public final class Planner {
         Lists lists = new Lists();
         for (Stage stage : wanted)
             stage.list(spec, measurements, reckoning, lists);
-        return new BuildPlan(spec, assumed(measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
+        return new BuildPlan(spec, assumed(spec, measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
                 lists.pots(), lists.pieces(), lists.tasks(), lists.orders(), measurements.faults(), measurements, reckoning);
     }
 
@@ -68,9 +71,19 @@ public final class Planner {
         }
     }
 
-    private static List<Assumption> assumed(Measurements measurements, Ledger ledger) {
-        Set<Assumption> all = new LinkedHashSet<>(measurements.assumptions());
+    /** Every default the plan rests on: what the spec was read with, what the stages chose, and the figures that enter a formula or
+     *  stand behind a measure. A stage that is not wanted writes none of these. */
+    private static List<Assumption> assumed(Spec spec, Measurements measurements, Ledger ledger) {
+        Set<Assumption> all = new LinkedHashSet<>();
+        for (Tacit tacit : spec.tacit())
+            all.add(switch (tacit) {
+                case Tacit.Choice(String name, String words, Origin.Assumed why) -> Assumption.choice(name, words, why);
+                case Tacit.Figure(Given given) -> Assumption.of(given);
+            });
+        all.addAll(measurements.assumptions());
         ledger.givens().stream().filter(Given::assumed).map(Assumption::of).forEach(all::add);
+        ledger.grounds().stream().filter(Ground.Figure.class::isInstance).map(ground -> ((Ground.Figure) ground).given())
+                .filter(Given::assumed).map(Assumption::of).forEach(all::add);
         return List.copyOf(all);
     }
 

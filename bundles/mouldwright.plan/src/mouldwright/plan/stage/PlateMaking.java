@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import mouldwright.geometry.frame.EdgeForm;
 import mouldwright.geometry.frame.Plate;
 import mouldwright.geometry.frame.PlateOrder;
@@ -23,8 +24,8 @@ import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Spec;
 import mouldwright.units.Dimension;
 
-/** Makes the plates and measures them. A pocket is cut where the rim is stated, or where foam stands as a shell beside the
- *  plate; a plate between solid bays needs none. */
+/** Makes the plates and measures them. A pocket is cut where the rim is stated, or where foam stands as a shell on every side of the
+ *  plate; where a bay beside it is poured solid it needs none, and foam would run into one. */
 final class PlateMaking {
 
     private final Spec spec;
@@ -92,9 +93,12 @@ final class PlateMaking {
     private FrameMeasures.Made made(Border border, Plate plate) {
         boolean pocketed = pocketed(border);
         Region wood = Region.of(plate.cut());
-        if (pocketed)
+        if (pocketed) {
+            double whole = wood.area();
             wood = wood.minus(FoamLine.within(shape.plug(), border.plugX(), border.side(), shape.buildUp(),
                     frame.rim().likely()));
+            open(border, (whole - wood.area()) * frame.thickness().likely());
+        }
         double play = frame.clearance().likely();
         // a bevelled edge is cut to the larger face and loses half the difference to the smaller one
         double area = wood.area() - plate.bevelLine().map(line -> (Region.of(plate.cut()).area() - line.area()) / 2).orElse(0.0);
@@ -104,11 +108,24 @@ final class PlateMaking {
     }
 
     private boolean pocketed(Border border) {
-        if (!frame.rim().assumed())
-            return true;
-        return spec.fill().isPresent() && shape.bays().stream()
-                .filter(bay -> bay.fore() == border || bay.aft() == border)
-                .anyMatch(bay -> BayRules.core(spec, bay, measurements) instanceof Fill.Core.Shell);
+        return !frame.rim().assumed() || spec.fill().isPresent() && solidBeside(border).isEmpty();
+    }
+
+    /** Bays beside a plate that are poured solid; none where nothing is poured. */
+    private List<Bay> solidBeside(Border border) {
+        if (spec.fill().isEmpty())
+            return List.of();
+        return shape.bays().stream().filter(bay -> bay.fore() == border || bay.aft() == border)
+                .filter(bay -> BayRules.core(spec, bay, measurements) instanceof Fill.Core.Solid).toList();
+    }
+
+    private void open(Border border, double pocket) {
+        List<Bay> solid = pocket > 0 ? solidBeside(border) : List.of();
+        if (!solid.isEmpty())
+            measurements.report(PlanFault.of(PlanFault.Kind.POCKET_OPEN, border.station().origin(), "station " + border.name(),
+                    border.name() + ": the pocket of this plate opens on " + solid.stream().map(Bay::words).collect(Collectors.joining(" and "))
+                            + ", poured solid: foam leaks through, or fills the pocket", "blank the pocket off, or state no rim where bays are solid")
+                    .at(pocket, Dimension.VOLUME));
     }
 
     private double overAll(List<FrameMeasures.Made> made) {

@@ -10,9 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import mouldwright.geometry.frame.Plates;
 import mouldwright.geometry.measure.Measured;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.Measurements;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.spec.Body;
@@ -44,11 +46,12 @@ final class ShapeStage implements Stage {
     @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
         measurements.find(ShapeMeasures.class).ifPresent(shape -> {
             ends(spec.body(), measurements);
-            whole(shape, ledger);
+            Grounds grounds = new Grounds(spec);
+            whole(shape, grounds.part(), ledger);
             BuildUps.write(spec, ledger);
-            shape.stations().forEach(station -> station(station, ledger));
+            shape.stations().forEach(station -> station(station, grounds, ledger));
             for (int i = 0; i < shape.bays().size(); i++)
-                bay(spec, shape, i, ledger);
+                bay(spec, shape, i, grounds, ledger);
         });
     }
 
@@ -59,51 +62,51 @@ final class ShapeStage implements Stage {
             measurements.assume(Assumption.choice("aft end", "bare", why));
     }
 
-    private static void whole(ShapeMeasures shape, Ledger ledger) {
+    private static void whole(ShapeMeasures shape, List<Ground> part, Ledger ledger) {
         Node start = line(ledger, shape.borders().getFirst());
         Node end = line(ledger, shape.borders().getLast());
         ledger.quantity("shape.length", "Length", LENGTH)
                 .from("last station - first station", List.of(start, end), v -> v[1] - v[0]).source("the stations as stated");
         ledger.quantity("shape.volume", "Volume", VOLUME)
-                .measured(Places.measured(shape.volume().volume(), "integral of the section area along the body, " + QUADRATURE));
+                .measured(Places.measured(shape.volume().volume(), "integral of the section area along the body, " + QUADRATURE).on(part));
         ledger.quantity("shape.area", "Lofted surface, without end faces", AREA)
-                .measured(Places.measured(shape.area().total(), QUADRATURE));
+                .measured(Places.measured(shape.area().total(), QUADRATURE).on(part));
         List<Node> moulded = new ArrayList<>();
-        moulded.add(ledger.measured("lofted moulded surface", AREA, Places.measured(shape.area().moulded(), QUADRATURE)));
+        moulded.add(ledger.measured("lofted moulded surface", AREA, Places.measured(shape.area().moulded(), QUADRATURE).on(part)));
         for (ShapeMeasures.End end1 : shape.moulded())
             moulded.add(ledger.measured("moulded end at " + end1.station().name(), AREA,
-                    Places.exact(end1.area(), "area of the section")));
+                    Places.exact(end1.area(), "area of the section").on(part)));
         ledger.quantity("shape.area.moulded", "Moulded surface", AREA)
                 .sum("lofted moulded surface + moulded ends", moulded).source("definition: what gets skin and mould");
         ledger.quantity("shape.centroid.x", "Centroid of volume, aft of the datum", LENGTH)
-                .measured(Places.exact(shape.volume().x(), QUADRATURE));
+                .measured(Places.exact(shape.volume().x(), QUADRATURE).on(part));
         ledger.quantity("shape.centroid.z", "Centroid of volume, above base", LENGTH)
-                .measured(Places.exact(shape.volume().z(), QUADRATURE));
+                .measured(Places.exact(shape.volume().z(), QUADRATURE).on(part));
     }
 
-    private static void station(ShapeMeasures.AtStation at, Ledger ledger) {
+    private static void station(ShapeMeasures.AtStation at, Grounds grounds, Ledger ledger) {
         String id = "station." + at.station().name();
         String label = "Station " + at.station().name();
         ledger.quantity(id + ".area", label + ", area", AREA)
-                .measured(Places.exact(at.area(), "area inside the whole outline"));
+                .measured(Places.exact(at.area(), "area inside the whole outline").on(grounds.section(at.station())));
         ledger.quantity(id + ".girth", label + ", girth", LENGTH)
-                .measured(Places.exact(at.girth(), "length of the whole outline, both sides, closures counted"));
+                .measured(Places.exact(at.girth(), "length of the whole outline, both sides, closures counted").on(grounds.section(at.station())));
         if (!at.pinched())
             ledger.quantity(id + ".bevel.max", label + ", largest bevel", ANGLE)
-                    .measured(Places.exact(at.bevel(), "largest asin of the normal's aft part over the moulded surface"));
+                    .measured(Places.exact(at.bevel(), "largest asin of the normal's aft part over the moulded surface").on(grounds.loft(at.station())));
     }
 
-    private static void bay(Spec spec, ShapeMeasures shape, int i, Ledger ledger) {
+    private static void bay(Spec spec, ShapeMeasures shape, int i, Grounds grounds, Ledger ledger) {
         Bay bay = shape.bays().get(i);
         Measured volume = shape.volumes().get(i);
-        ledger.quantity(bay.id("volume"), "Volume, " + bay.words(), VOLUME).measured(Places.measured(volume, QUADRATURE));
+        ledger.quantity(bay.id("volume"), "Volume, " + bay.words(), VOLUME).measured(Places.measured(volume, QUADRATURE).on(grounds.part()));
         clear(spec, bay, ledger);
         ShapeMeasures.BayCrown crowned = shape.crowns().get(i);
-        Node crown = ledger.quantity(bay.id("crown"), "Crown, " + bay.words(), LENGTH).measured(Places.exact(
-                crowned.crown().signedHeight(), "largest distance of the surface from the board, along the normal, + convex"));
+        Node crown = new Growth(spec.body().shrink(), ledger).quantity(bay.id("crown"), "Crown, " + bay.words(), LENGTH, Places.exact(
+                crowned.crown().signedHeight(), "largest distance of the surface from the board, along the normal, + convex").on(grounds.crown()));
         Node limit = ledger.given(carve(spec).crownLimit());
         Node inserted = ledger.measured("stations that let each part pass", RATIO, Places.exact(
-                crowned.division().bays() - 1, "the bay was divided anew until each part kept the limit"));
+                crowned.division().bays() - 1, "the bay was divided anew until each part kept the limit").on(grounds.crown()));
         ledger.quantity(bay.id("stations"), "Stations to insert, " + bay.words(), RATIO)
                 .from("sqrt(crown / limit) - 1, rounded up, and more until each part passes", List.of(crown, limit, inserted), v -> v[2])
                 .source("sagitta of a chord grows as the square of its length");
@@ -128,8 +131,9 @@ final class ShapeStage implements Stage {
         int t = buildUp.isPresent() ? 3 : -1;
         int thickness = sheet ? inputs.size() - 1 : -1;
         ledger.quantity(bay.id("clear"), "Clear length, " + bay.words(), LENGTH)
-                .from(words.toString(), inputs, v -> (v[1] - v[0]) / (1 - v[2]) - (t < 0 ? 0 : moved * v[t])
-                        - (thickness < 0 ? 0 : plates * v[thickness]))
+                .from(words.toString(), inputs, v -> Plates.clearLength((v[1] - v[0]) / (1 - v[2]) - (t < 0 ? 0 : moved * v[t]),
+                        bay.fore().plated() && thickness >= 0 ? v[thickness] : 0, bay.fore().side(),
+                        bay.aft().plated() && thickness >= 0 ? v[thickness] : 0, bay.aft().side()))
                 .source(sheet ? "first plate stands aft, last forward, others toward the neighbour of larger area"
                         : "no plate stands in this bay, or no sheet is stated");
     }

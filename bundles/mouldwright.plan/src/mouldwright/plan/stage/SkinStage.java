@@ -11,6 +11,7 @@ import java.util.function.BooleanSupplier;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlanFault;
+import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
@@ -111,10 +112,12 @@ final class SkinStage implements Stage {
             Node area = ledger.quantity("skin.area", "Skin, moulded surface of the plug", AREA)
                     .from("moulded surface / (1 - shrink)^2", List.of(part, ledger.given(spec.body().shrink())),
                             v -> v[0] / ((1 - v[1]) * (1 - v[1]))).source("areas grow as the square of the plug's scale");
-            ledger.quantity("skin.uncovered.area", "Moulded surface without any ply", AREA).measured(
-                    Places.measured(measured.uncovered(), "cells between the edges of all ply rules"));
-            ledger.quantity("skin.short.area", "Moulded surface with fewer plies than asked for", AREA).measured(
-                    Places.measured(measured.lacking(), "cells between the edges of all ply rules"));
+            List<Ground> plies = new Grounds(spec).plies();
+            Growth growth = new Growth(spec.body().shrink(), ledger);
+            growth.quantity("skin.uncovered.area", "Moulded surface without any ply", AREA,
+                    Places.measured(measured.uncovered(), "cells between the edges of all ply rules").on(plies));
+            growth.quantity("skin.short.area", "Moulded surface with fewer plies than asked for", AREA,
+                    Places.measured(measured.lacking(), "cells between the edges of all ply rules").on(plies));
             new Laminating(spec, skin, "skin", "Skin", measured.area().value(), ledger).write(measured.layings(), area);
         });
     }
