@@ -35,6 +35,8 @@ final class CannotBeBuilt implements Check {
             case SURVEY_OUTSIDE -> "MW440";
             case ROLL_TOO_NARROW -> "MW503";
             case NO_PLY -> "MW504";
+            case TOO_MANY_PIECES -> "MW511";
+            case PIECE_TOO_LONG -> "MW512";
             case GEL_OUTSIDE_TABLE -> "MW601";
             case CATALYST_CLAMPED -> "MW602";
             case NO_CATALYST -> "MW603";
@@ -45,9 +47,9 @@ final class CannotBeBuilt implements Check {
 
     private static Severity severity(PlanFault.Kind kind) {
         return switch (kind) {
-            case SECTION, LOFT, STATION_OUTSIDE, PLATE_VANISHED, PLATE_SPLIT, BAY_SHUT, NO_CAVITY, TOO_MANY_LIFTS, CREAM_TOO_SHORT, ROLL_TOO_NARROW, NO_PLY, FIGURE,
+            case SECTION, LOFT, STATION_OUTSIDE, PLATE_VANISHED, PLATE_SPLIT, BAY_SHUT, NO_CAVITY, TOO_MANY_LIFTS, CREAM_TOO_SHORT, ROLL_TOO_NARROW, NO_PLY, TOO_MANY_PIECES, FIGURE,
                     NAME -> Severity.ERROR;
-            case SECTION_DOUBTFUL, SURVEY_OUTSIDE, END_PLATE_LARGER_OUTSIDE, SHELL_TOO_THICK, GEL_OUTSIDE_TABLE, CATALYST_CLAMPED, NO_CATALYST -> Severity.WARNING;
+            case SECTION_DOUBTFUL, SURVEY_OUTSIDE, END_PLATE_LARGER_OUTSIDE, SHELL_TOO_THICK, GEL_OUTSIDE_TABLE, CATALYST_CLAMPED, NO_CATALYST, PIECE_TOO_LONG -> Severity.WARNING;
         };
     }
 }

@@ -8,6 +8,9 @@ public final class Catalogue {
 
     private static final List<Check> ALL = List.of(
             new CannotBeBuilt(),
+            new CornerTooSharp(),
+            new PointOffTheCurve(),
+            new BuildUpStep(),
             new BevelTooSteep(),
             new GapTooWide(),
             new ShopOutsideFoam(),
@@ -25,7 +28,13 @@ public final class Catalogue {
             new FillerTooThick(),
             new NotMeasuredAgain(),
             new FaceUncovered(),
-            new FaceShortOfPlies());
+            new FaceShortOfPlies(),
+            new LapTooNarrow(),
+            new PlyOverBareFace(),
+            new PlyEdgesStacked(),
+            new HeavyMatOnGelCoat(),
+            new TooManyPliesAtOnce(),
+            new GlassOutsideRange());
 
     private Catalogue() { }
 

@@ -108,6 +108,29 @@ class EstimateCommandTest {
         assertThat(run.err()).contains("isocyanate", "no permission");
     }
 
+    @Test void theSameSeedGivesTheSameBytes() {
+        Run once = Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--draws", "100", "--seed", "7", "--format", "json");
+        assertThat(once.out()).contains("\"p90\":", "\"seed\": \"7\"");
+        assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--draws=100", "--seed=7", "--format=json")).isEqualTo(once);
+        assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--draws=100", "--seed=8", "--format=json").out()).isNotEqualTo(once.out().replace("\"7\"", "\"8\""));
+    }
+
+    @Test void drawsSayHowMuchIsEnoughNineTimesInTen() {
+        assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--draws", "100").out()).contains("100 draws of ", "90 %", "90 % sure");
+    }
+
+    @Test void drawsThatMakeNoSenseAreWrongUsage() {
+        assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--draws", "5")).matches(run -> run.code() == 2 && run.err().contains("10 to 100000"));
+        assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--draws", "many")).matches(run -> run.code() == 2 && run.err().contains("`many`"));
+        assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--seed", "5")).matches(run -> run.code() == 2 && run.err().contains("--draws"));
+    }
+
+    @Test void thePiecesOfMatAreATableOfTheirOwn() {
+        assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--format", "csv", "--table", "pieces").out())
+                .startsWith("piece,ply,mat,where,width,length,roll,cut,along,across\n1,1,");
+        assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--table", "pieces").code()).isEqualTo(2);
+    }
+
     @Test void aFileIsWrittenWholeOrNotAtAll() throws Exception {
         Specs.write(folder, "box.plug", Specs.BOX);
         Path out = folder.resolve("plan.json");

@@ -39,6 +39,10 @@ final class EstimateCommand implements Subcommand {
         spec.addOption(Options.text("--out", "FILE", "write to a file instead; a crash leaves the old one whole"));
         spec.addOption(Options.text("--stage", "NAME", "one stage alone: shape, frame, fill, skin"));
         spec.addOption(Options.choice("--units", "metric|us", "units of the text; else as the project says, else metric", List.of("metric", "us")));
+        spec.addOption(Options.text("--draws", "N", "draw the uncertain figures N times: what is enough in 10, 50 and 90 of 100 cases"));
+        spec.addOption(Options.text("--seed", "S", "whole number the draws begin with; the same gives the same figures; else 1"));
+        spec.addOption(Options.choice("--table", "figures|pieces", "which table as CSV: the quantities, or the pieces of mat with their cut list",
+                List.of("figures", "pieces")));
         spec.addOption(Options.text("--plug", "NAME", "which plug, where the file has several"));
         spec.addPositional(Options.parameter(0, "FILE", "a spec"));
     }
@@ -50,11 +54,16 @@ final class EstimateCommand implements Subcommand {
         if (target.isPresent() && (target.get().equals(file) || target.get().toString().endsWith(".plug"))) {
             throw new WrongUsage("--out would write over a spec: " + target.get().getFileName());
         }
+        Optional<DrawOrder> order = DrawOrder.of(parsed);
+        if (Options.value(parsed, "--table").isPresent() && !Options.value(parsed, "--format").orElse("text").equals("csv")) {
+            throw new WrongUsage("--table is for --format csv");
+        }
         Checked checked = SpecSession.start().check(file, () -> false);
         return switch (PlugChoice.of(checked, Options.value(parsed, "--plug"), io)) {
             case PlugChoice.None(int code) -> code;
             case PlugChoice.Chosen(var plan) -> {
-                Estimate whole = Estimate.of(plan, checked.revision(), checked.findings());
+                Estimate likely = Estimate.of(plan, checked.revision(), checked.findings());
+                Estimate whole = order.map(draws -> likely.with(draws.of(plan))).orElse(likely);
                 Estimate estimate = Options.value(parsed, "--stage").map(stage -> one(whole, stage)).orElse(whole);
                 yield deliver(print(estimate, parsed, checked, io), target, io);
             }
@@ -74,7 +83,8 @@ final class EstimateCommand implements Subcommand {
             case "json" -> new JsonReport(names).print(estimate);
             case "csv" -> {
                 besidesFigures(estimate, checked, io);
-                yield new CsvReport().print(estimate);
+                boolean pieces = Options.value(parsed, "--table").filter("pieces"::equals).isPresent();
+                yield pieces ? new CsvReport().pieces(estimate) : new CsvReport().print(estimate);
             }
             default -> new TextReport(units(parsed, checked), names).print(estimate);
         };

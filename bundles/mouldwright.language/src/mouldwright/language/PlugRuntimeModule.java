@@ -1,5 +1,6 @@
 package mouldwright.language;
 
+import java.time.Clock;
 import mouldwright.language.formatting.SpecFormatter;
 import mouldwright.language.linking.NameNotFoundMessages;
 import mouldwright.language.linking.PlugScopes;
@@ -9,6 +10,8 @@ import mouldwright.language.resource.StationRows;
 import mouldwright.language.validation.PlugValidator;
 import mouldwright.language.validation.SpecResourceValidator;
 import mouldwright.language.validation.SpecValidator;
+import mouldwright.project.ContentSource;
+import mouldwright.project.DiskSource;
 import org.eclipse.xtext.conversion.IValueConverterService;
 import org.eclipse.xtext.documentation.IEObjectDocumentationProvider;
 import org.eclipse.xtext.formatting2.IFormatter2;
@@ -57,6 +60,16 @@ public class PlugRuntimeModule extends AbstractPlugRuntimeModule {
 	/** Findings in the order of the text, one a line that could not be read. */
 	public Class<? extends IResourceValidator> bindIResourceValidator() {
 		return SpecResourceValidator.class;
+	}
+
+	/** Where files are read: the disk, unless a front has open editors or another tree. */
+	public Class<? extends ContentSource> bindContentSource() {
+		return DiskSource.class;
+	}
+
+	/** What day it is, for acceptances that end. */
+	public Clock bindClockToInstance() {
+		return Clock.systemDefaultZone();
 	}
 
 	/** The one layout of a spec. */

@@ -13,11 +13,12 @@ import mouldwright.plan.spec.Spec;
  *  @param plates        in station order
  *  @param pours         bay by bay, lift by lift
  *  @param pots          ply by ply
+ *  @param pieces        of mat, in the order of laying
  *  @param faults        met while planning; with any, figures may be missing
  *  @param measurements  of the shape, for checks and drawings
  *  @param reckoning     of the ledger, for derivations and draws */
 public record BuildPlan(Spec spec, List<Assumption> assumed, List<Quantity> quantities, List<PlateEntry> plates,
-        List<PourEntry> pours, List<PotEntry> pots, List<PlanFault> faults, Measurements measurements,
+        List<PourEntry> pours, List<PotEntry> pots, List<PieceEntry> pieces, List<PlanFault> faults, Measurements measurements,
         Reckoning reckoning) {
 
     /** Copies its lists. */
@@ -27,6 +28,7 @@ public record BuildPlan(Spec spec, List<Assumption> assumed, List<Quantity> quan
         plates = List.copyOf(plates);
         pours = List.copyOf(pours);
         pots = List.copyOf(pots);
+        pieces = List.copyOf(pieces);
         faults = List.copyOf(faults);
     }
 

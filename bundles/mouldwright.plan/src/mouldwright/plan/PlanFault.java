@@ -38,7 +38,9 @@ public record PlanFault(Kind kind, Origin place, String what, String message, Op
         /** A shop too cold or warm for any catalyst guide. */ NO_CATALYST,
         /** A roll no wider than its lap. */ ROLL_TOO_NARROW,
         /** A skin without any ply. */ NO_PLY,
-        /** A reading of a survey that lies outside what was built. */ SURVEY_OUTSIDE
+        /** A reading of a survey that lies outside what was built. */ SURVEY_OUTSIDE,
+        /** A skin cut in more pieces than anybody lays. */ TOO_MANY_PIECES,
+        /** A piece longer than its roll. */ PIECE_TOO_LONG
     }
 
     /** A figure with its dimension.

@@ -53,7 +53,7 @@ class BuiltPlugTest {
         BuildPlan hatch = Plans.hatch();
         List<Quantity> quantities = reckoning.quantities().stream().map(node -> new Quantity(node.id(), node.stage(), node.label(), node.dimension(),
                 reckoning.low(node), reckoning.likely(node), reckoning.high(node))).toList();
-        return new BuildPlan(hatch.spec(), List.of(), quantities, List.of(), List.of(), List.of(), List.of(), measurements, reckoning);
+        return new BuildPlan(hatch.spec(), List.of(), quantities, List.of(), List.of(), List.of(), List.of(), List.of(), measurements, reckoning);
     }
 
     private static FairMeasures.Place place(int number, FairMeasures.Fault fault, double depth, FairMeasures.Remedy remedy, List<String> plates) {

@@ -22,4 +22,15 @@ class CsvReportTest {
     @Test void aHollowIsANumberAndKeepsItsSign() {
         assertThat(new CsvReport().print(Plans.estimate())).contains("bay.S1-S2.crown,shape,\"Crown, bay S1 to S2\",-0.0004,-0.0004,-0.0004,m\n");
     }
+
+    @Test void drawsAddTheirShares() {
+        String csv = new CsvReport().print(Plans.drawn());
+        assertThat(csv).startsWith("id,stage,label,value,low,high,unit,p10,p50,p90\nshape.length,shape,Length,0.5,0.5,0.5,m,0.5,0.5,0.5\n");
+        assertThat(csv.lines()).allSatisfy(line -> assertThat(line.replaceAll("\"[^\"]*\"", "").chars().filter(c -> c == ',')).hasSize(9));
+    }
+
+    @Test void thePiecesAreATableOfTheirOwn() {
+        assertThat(new CsvReport().pieces(Plans.estimate())).startsWith("piece,ply,mat,where,width,length,roll,cut,along,across\n"
+                + "1,1,Csm450,bay S1 to S2,1.25,0.55,1,1,0,0\n");
+    }
 }

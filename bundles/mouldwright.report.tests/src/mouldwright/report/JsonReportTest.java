@@ -73,6 +73,23 @@ class JsonReportTest {
                 .containsExactly("id", "stage", "label", "value", "unit", "low", "high", "derivation");
     }
 
+    @Test void anEstimateWithDrawsIsAsItsSchemaSaysToo() throws IOException { // JSON Schema 2020-12
+        String json = new JsonReport(NAMES).print(Plans.drawn());
+        assertThat(schema().validate(json, InputFormat.JSON)).isEmpty();
+        JsonObject draws = JsonParser.parseString(json).getAsJsonObject().getAsJsonObject("draws");
+        assertThat(draws.get("count").getAsInt()).isEqualTo(1000);
+        assertThat(draws.get("seed").getAsString()).isEqualTo("1");
+        JsonObject liquid = quantity(json, "fill.liquid");
+        assertThat(List.of(liquid.get("low"), liquid.get("p10"), liquid.get("p50"), liquid.get("p90"), liquid.get("high")).stream().map(JsonElement::getAsDouble)).isSorted();
+    }
+
+    @Test void aPieceStandsWithItsSizeAndItsPlaceOnTheRoll() {
+        JsonObject piece = parsed().getAsJsonArray("pieces").get(2).getAsJsonObject();
+        assertThat(piece.keySet()).containsExactly("piece", "ply", "mat", "where", "width", "length", "roll", "cut", "along", "across");
+        assertThat(piece.get("width").getAsDouble()).isEqualTo(0.634);
+        assertThat(piece.get("across").getAsDouble()).isEqualTo(0.31);
+    }
+
     @Test void timesAreInMinutesAndAnglesInRadians() { // the contract; UCUM codes
         assertThat(quantity("skin.gel").get("unit").getAsString()).isEqualTo("min");
         assertThat(quantity("skin.gel").get("value").getAsDouble()).isEqualTo(25);
@@ -101,7 +118,11 @@ class JsonReportTest {
     }
 
     private static JsonObject quantity(String id) {
-        for (JsonElement element : parsed().getAsJsonArray("quantities")) {
+        return quantity(JSON, id);
+    }
+
+    private static JsonObject quantity(String json, String id) {
+        for (JsonElement element : JsonParser.parseString(json).getAsJsonObject().getAsJsonArray("quantities")) {
             if (element.getAsJsonObject().get("id").getAsString().equals(id)) {
                 return element.getAsJsonObject();
             }

@@ -17,10 +17,12 @@ import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.Measurements;
+import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
+import mouldwright.plan.draw.Draws;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Measurement;
 import mouldwright.plan.ledger.Node;
@@ -63,6 +65,11 @@ final class Plans {
         return Estimate.of(hatch(), REVISION, List.of(WARNING));
     }
 
+    /** The same with its uncertain figures drawn. */
+    static Estimate drawn() {
+        return estimate().with(Draws.of(hatch().reckoning(), 1000, 1, () -> false));
+    }
+
     static BuildPlan plan(String name, Reckoning reckoning, List<Assumption> assumed) {
         List<Quantity> quantities = reckoning.quantities().stream().map(node -> new Quantity(node.id(), node.stage(), node.label(),
                 node.dimension(), reckoning.low(node), reckoning.likely(node), reckoning.high(node))).toList();
@@ -71,7 +78,9 @@ final class Plans {
                 new PourEntry("S1-S2", 2, 0.0425, 0.00151, 1.7, 0.82, 0.88, 2));
         List<PotEntry> pots = List.of(new PotEntry(1, "Csm450", 1.913, 3, new PotEntry.Pot(0.4, 0.0056, 4.83e-6), new PotEntry.Pot(0.7565, 0.0106, 9.13e-6), 0.8, 1500, 1050),
                 new PotEntry(2, "Csm450", 1.3, 2, new PotEntry.Pot(0.8, 0.0112, 9.66e-6), new PotEntry.Pot(0.5, 0.007, 6.03e-6), 0.8, 1500, 1050));
-        return new BuildPlan(spec(name), assumed, quantities, plates, pours, pots, List.of(), new Measurements(), reckoning);
+        List<PieceEntry> pieces = List.of(new PieceEntry(1, 1, "Csm450", "bay S1 to S2", 1.25, 0.55, 1, 1, 0, 0),
+                new PieceEntry(2, 1, "Csm450", "bay S1 to S2", 0.31, 0.55, 1, 2, 0.55, 0), new PieceEntry(3, 2, "Csm450", "end at S2", 0.634, 0.338, 1, 2, 0.55, 0.31));
+        return new BuildPlan(spec(name), assumed, quantities, plates, pours, pots, pieces, List.of(), new Measurements(), reckoning);
     }
 
     private static Spec spec(String name) {
@@ -86,8 +95,8 @@ final class Plans {
 
     private static PlateEntry plate(String station, String stands, double breadth, double height, double gap) {
         double y = breadth / 2;
-        return new PlateEntry(station, stands, 0.0117, gap, gap, List.of(new PlanePoint(-y, 0.06), new PlanePoint(y, 0.06),
-                new PlanePoint(y, 0.06 + height), new PlanePoint(-y, 0.06 + height)));
+        return new PlateEntry(station, stands, false, 0.0117, gap, gap, List.of(new PlanePoint(-y, 0.06), new PlanePoint(y, 0.06),
+                new PlanePoint(y, 0.06 + height), new PlanePoint(-y, 0.06 + height)), List.of());
     }
 
     static Origin.Text line(int number, String text) {

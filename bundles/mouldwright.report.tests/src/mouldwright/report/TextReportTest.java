@@ -21,6 +21,10 @@ class TextReportTest {
         Golden.compare("hatch-us.txt", print(UnitSystem.US, Plans.estimate()));
     }
 
+    @Test void anEstimateWithDrawsLooksAsItDidWhenSomebodyLastLooked() {
+        Golden.compare("hatch-draws.txt", print(UnitSystem.METRIC, Plans.drawn()));
+    }
+
     @Test void noLineIsWiderThanAHundredColumns() { // what the reports are made for
         assertThat(print(UnitSystem.METRIC, Plans.estimate()).lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
     }

@@ -2,13 +2,16 @@ package mouldwright.report;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
+import mouldwright.plan.draw.Draws;
 
 /**
  * What an estimate shows: a plan, or one stage of it.
@@ -20,9 +23,11 @@ import mouldwright.plan.Quantity;
  * @param plates     in station order
  * @param pours      bay by bay, lift by lift
  * @param pots       ply by ply
+ * @param pieces     of mat, in the order of laying
+ * @param draws      of the uncertain figures, where they were asked for
  */
 public record Estimate(BuildPlan plan, String revision, List<TextFinding> findings, List<Quantity> quantities, List<PlateEntry> plates,
-        List<PourEntry> pours, List<PotEntry> pots) {
+        List<PourEntry> pours, List<PotEntry> pots, List<PieceEntry> pieces, Optional<Draws> draws) {
 
     /** Takes copies. */
     public Estimate {
@@ -31,13 +36,15 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
         plates = List.copyOf(plates);
         pours = List.copyOf(pours);
         pots = List.copyOf(pots);
+        pieces = List.copyOf(pieces);
     }
 
     /** The estimate of a whole plan.
      *  @param revision of the texts the plan was worked out of
      *  @param findings in the order they are to be shown */
     public static Estimate of(BuildPlan plan, String revision, List<TextFinding> findings) {
-        return new Estimate(plan, revision, findings, plan.quantities(), plan.plates(), plan.pours(), plan.pots());
+        return new Estimate(plan, revision, findings, plan.quantities(), plan.plates(), plan.pours(), plan.pots(), plan.pieces(),
+                Optional.empty());
     }
 
     /** What it shows of one stage alone.
@@ -45,7 +52,12 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
     public Estimate only(String stage) {
         return new Estimate(plan, revision, findings, quantities.stream().filter(quantity -> quantity.stage().equals(stage)).toList(),
                 stage.equals("frame") ? plates : List.of(), stage.equals("fill") ? pours : List.of(),
-                stage.equals("skin") ? pots : List.of());
+                stage.equals("skin") ? pots : List.of(), stage.equals("skin") ? pieces : List.of(), draws);
+    }
+
+    /** The same with the spread of its figures over draws of the plan. */
+    public Estimate with(Draws drawn) {
+        return new Estimate(plan, revision, findings, quantities, plates, pours, pots, pieces, Optional.of(drawn));
     }
 
     /** The stages it shows, in the order of the build. */

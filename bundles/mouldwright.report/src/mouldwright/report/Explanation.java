@@ -80,8 +80,9 @@ public final class Explanation {
                 Paragraph.print(inner + "measured: ", inner + "  ", m.measurement().how() + error, out);
             }
             case Derivation.Stated(Given given) -> {
-                String range = range(given.low(), given.likely(), given.high(), given.dimension());
-                head(indent, given.name(), words(given.likely(), given.dimension()), range, "", out);
+                boolean count = count(given.likely(), given.dimension()) && count(given.low(), given.dimension()) && count(given.high(), given.dimension());
+                String range = given.ranged() ? words(given.low(), given.dimension(), count) + " to " + words(given.high(), given.dimension(), count) : "";
+                head(indent, given.name(), words(given.likely(), given.dimension(), count), range, "", out);
                 origin(given.origin(), inner, out);
             }
         }

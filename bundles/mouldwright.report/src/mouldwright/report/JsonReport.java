@@ -3,10 +3,12 @@ package mouldwright.report;
 import java.io.IOException;
 import java.util.List;
 import mouldwright.plan.Assumption;
+import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
+import mouldwright.plan.draw.Draws;
 import mouldwright.plan.spec.Survey;
 import mouldwright.plan.stage.FairMeasures;
 
@@ -25,10 +27,21 @@ public final class JsonReport {
 
     /** The whole file. */
     public String print(Estimate estimate) {
-        return JsonFile.print(json -> json.object(o -> o
-                .member("plug", estimate.plan().plug())
-                .member("revision", estimate.revision())
-                .array("assumed", estimate.assumed(), JsonReport::assumed)
+        return JsonFile.print(json -> json.object(o -> {
+            o.member("plug", estimate.plan().plug()).member("revision", estimate.revision());
+            if (estimate.draws().isPresent()) {
+                o.member("draws", d -> draws(d, estimate.draws().get()));
+            }
+            lists(o, estimate);
+        }));
+    }
+
+    private static void draws(JsonFile json, Draws draws) throws IOException {
+        json.object(o -> o.member("count", draws.count()).member("seed", String.valueOf(draws.seed())).member("figures", draws.figures()));
+    }
+
+    private void lists(JsonFile json, Estimate estimate) throws IOException {
+        json.array("assumed", estimate.assumed(), JsonReport::assumed)
                 .array("findings", estimate.findings(), findings::write)
                 .array("cautions", cautions(estimate), JsonFile::text)
                 .array("quantities", estimate.quantities(), (q, quantity) -> quantity(q, estimate, quantity))
@@ -37,9 +50,9 @@ public final class JsonReport {
                 .array("pourOrder", PourSteps.of(estimate), JsonReport::step)
                 .array("remedies", Remedies.of(estimate), (r, place) -> remedy(r, estimate, place))
                 .array("pots", estimate.pots(), JsonReport::pots)
-                .array("pieces", List.<String>of(), JsonFile::text)
+                .array("pieces", estimate.pieces(), JsonReport::piece)
                 .array("tasks", List.<String>of(), JsonFile::text)
-                .array("orders", List.<String>of(), JsonFile::text)));
+                .array("orders", List.<String>of(), JsonFile::text);
     }
 
     private static List<String> cautions(Estimate estimate) {
@@ -67,6 +80,11 @@ public final class JsonReport {
             o.member("id", quantity.id()).member("stage", quantity.stage()).member("label", quantity.label())
                     .member("value", quantity.published(quantity.value())).member("unit", quantity.ucum())
                     .member("low", quantity.published(quantity.low())).member("high", quantity.published(quantity.high()));
+            var spread = estimate.draws().flatMap(draws -> draws.spread(quantity.id()));
+            if (spread.isPresent()) {
+                o.member("p10", quantity.published(spread.get().tenth())).member("p50", quantity.published(spread.get().half()))
+                        .member("p90", quantity.published(spread.get().ninety()));
+            }
             var derivation = estimate.plan().derivation(quantity.id());
             if (derivation.isPresent()) {
                 o.member("derivation", d -> DerivationJson.write(d, derivation.get()));
@@ -75,9 +93,10 @@ public final class JsonReport {
     }
 
     private static void plate(JsonFile json, PlateEntry plate) throws IOException {
-        json.object(o -> o.member("station", plate.station()).member("stands", plate.stands()).member("thickness", plate.thickness())
+        json.object(o -> o.member("station", plate.station()).member("stands", plate.stands()).member("edges", plate.bevelled() ? "bevelled" : "square").member("thickness", plate.thickness())
                 .member("gap", plate.gap()).member("gapNormal", plate.gapNormal())
-                .array("outline", plate.outline(), (pairs, point) -> pairs.pair(point.y(), point.z())));
+                .array("outline", plate.outline(), (pairs, point) -> pairs.pair(point.y(), point.z()))
+                .array("bevelLine", plate.bevelLine(), (pairs, point) -> pairs.pair(point.y(), point.z())));
     }
 
     private static void pour(JsonFile json, PourEntry pour) throws IOException {
@@ -125,5 +144,11 @@ public final class JsonReport {
                 .member("further", entry.further().resin()).member("furtherCatalyst", entry.further().catalyst())
                 .member("furtherCatalystVolume", entry.further().catalystVolume()).member("most", entry.most())
                 .member("gel", Published.minutes(entry.gel())).member("working", Published.minutes(entry.working())));
+    }
+
+    private static void piece(JsonFile json, PieceEntry piece) throws IOException {
+        json.object(o -> o.member("piece", piece.piece()).member("ply", piece.ply()).member("mat", piece.mat()).member("where", piece.where())
+                .member("width", piece.width()).member("length", piece.length()).member("roll", piece.roll()).member("cut", piece.cut())
+                .member("along", piece.along()).member("across", piece.across()));
     }
 }

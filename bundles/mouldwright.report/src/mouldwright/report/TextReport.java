@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import mouldwright.plan.Quantity;
+import mouldwright.plan.draw.Spread;
 import mouldwright.units.Display;
 import mouldwright.units.UnitSystem;
 
@@ -33,7 +34,8 @@ public final class TextReport {
             new GridTable("carve", "bay.", "bay"),
             new GridTable("fair", "station.", "station"),
             new RemedyTable(),
-            new PotTable());
+            new PotTable(),
+            new PieceTable());
 
     private final UnitSystem system;
     private final Display display;
@@ -67,6 +69,8 @@ public final class TextReport {
         Optional<String> title = estimate.plan().spec().title();
         out.append(estimate.plan().plug()).append(title.map(words -> "   " + Printable.of(words)).orElse("")).append('\n');
         out.append("revision ").append(estimate.revision()).append('\n');
+        estimate.draws().ifPresent(draws -> Paragraph.print("", "", draws.count() + " draws of " + draws.figures() + " uncertain figures, seed " + draws.seed()
+                + ": that share of them stays at or below the figure; order what stands under 90 % to be 90 % sure.", out));
     }
 
     private void stage(Estimate estimate, String stage, StringBuilder out) {
@@ -75,8 +79,13 @@ public final class TextReport {
                 .filter(quantity -> quantity.stage().equals(stage) && !inTable(quantity.id())).toList();
         boolean ranged = listed.stream().anyMatch(TextReport::ranged);
         Table figures = new Table().words("").figures("likely").words("");
-        (ranged ? figures.figures("low").figures("high") : figures).words("id");
-        listed.forEach(quantity -> figures.row(row(quantity, ranged)));
+        if (ranged && estimate.draws().isPresent()) {
+            figures.figures("10 %").figures("50 %").figures("90 %");
+        } else if (ranged) {
+            figures.figures("low").figures("high");
+        }
+        figures.words("id");
+        listed.forEach(quantity -> figures.row(row(estimate, quantity, ranged)));
         figures.print("  ", out);
         for (StageTable table : TABLES) {
             if (table.stage().equals(stage)) {
@@ -97,10 +106,15 @@ public final class TextReport {
         return quantity.low() < quantity.high();
     }
 
-    private List<String> row(Quantity quantity, boolean withRange) {
+    private List<String> row(Estimate estimate, Quantity quantity, boolean withRange) {
         Figure figure = new Figure(display, quantity.value() == 0 ? quantity.high() : quantity.value(), quantity.dimension());
         List<String> row = new ArrayList<>(List.of(quantity.label(), figure.of(quantity.value()), figure.unit()));
-        if (withRange) {
+        if (withRange && estimate.draws().isPresent()) {
+            Optional<Spread> spread = estimate.draws().get().spread(quantity.id()).filter(any -> ranged(quantity));
+            row.add(spread.map(any -> figure.of(any.tenth())).orElse(""));
+            row.add(spread.map(any -> figure.of(any.half())).orElse(""));
+            row.add(spread.map(any -> figure.of(any.ninety())).orElse(""));
+        } else if (withRange) {
             row.add(ranged(quantity) ? figure.of(quantity.low()) : "");
             row.add(ranged(quantity) ? figure.of(quantity.high()) : "");
         }

@@ -10,6 +10,8 @@ public final class ArcPath {
     /** Share of the whole length to which the length of each cell is known. */
     private static final double PRECISION = 1e-11;
     private static final int DEEPEST = 30;
+    /** A Newton step of this share of a cell leaves an error of about its square. */
+    private static final double SETTLED = 1e-9;
     private static final double[] NODE = new double[Quadrature.SIZE];
     private static final double[] WEIGHT = new double[Quadrature.SIZE];
 
@@ -142,8 +144,8 @@ public final class ArcPath {
                 low = w;
             cell.curve.at(t, out);
             double next = w - miss / (Math.hypot(out[2], out[3]) * width);
-            if (Math.abs(next - w) < 1e-15)
-                return t;
+            if (Math.abs(next - w) < SETTLED && next >= low && next <= high)
+                return cell.from + next * (cell.to - cell.from);
             w = next > low && next < high ? next : 0.5 * (low + high);
         }
         return cell.from + w * (cell.to - cell.from);

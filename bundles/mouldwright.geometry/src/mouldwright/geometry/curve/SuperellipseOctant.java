@@ -15,12 +15,13 @@ public record SuperellipseOctant(double exponent) implements PlaneCurve {
 
     @Override public void at(double t, double[] out) {
         double s = Math.min(Math.abs(t), 1);
-        double rest = -Math.expm1(exponent * Math.log(s));          // 1 - s^N without loss near 1
+        double log = exponent * Math.log(s), power = Math.exp(log);
+        double rest = power < 0.5 ? 1 - power : -Math.expm1(log);   // 1 - s^N without loss near 1
         double other = s == 0 ? 1 : Math.pow(rest, 1 / exponent);
         double first = rest == 0 ? (exponent < 1 ? 0 : Double.NEGATIVE_INFINITY)
-                : -Math.pow(s, exponent - 1) * Math.pow(rest, 1 / exponent - 1);
+                : -(s == 0 ? Math.pow(0, exponent - 1) : power / s) * other / rest;
         double low = Math.max(s, 1e-9);                             // below N = 2 the curvature has no limit at s = 0
-        double second = rest == 0 ? 0 : -(exponent - 1) * Math.pow(low, exponent - 2) * Math.pow(rest, 1 / exponent - 2);
+        double second = rest == 0 ? 0 : -(exponent - 1) * (low > s ? Math.pow(low, exponent - 2) : power / (s * s)) * other / (rest * rest);
         if (exponent >= 1)
             fill(out, s, other, 1, first, 0, second);
         else                                                        // t = -q rises as q falls

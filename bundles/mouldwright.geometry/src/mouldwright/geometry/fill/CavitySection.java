@@ -17,6 +17,7 @@ final class CavitySection {
     private final List<Signed> rings = new ArrayList<>();
     private double toBuildUp;
     private double toScale;
+    private boolean crossed;                        // whether a backbone reaches past a ring added so far
     private boolean broken;
 
     CavitySection(List<ConvexClip> backbones) {
@@ -27,7 +28,7 @@ final class CavitySection {
     static CavitySection of(MovedLine whole, MovedLine pocket, List<ConvexClip> backbones) {
         CavitySection section = new CavitySection(backbones);
         section.add(whole, 1);
-        section.broken = section.crossed(whole);
+        section.broken = section.crossed;
         section.add(pocket, -1);
         return section;
     }
@@ -53,23 +54,11 @@ final class CavitySection {
             double clear = sign;
             for (ConvexClip backbone : backbones)
                 clear -= sign * backbone.share(o.y(i), o.z(i), o.y(j), o.z(j));
+            crossed |= clear != sign;
             double dy = o.y(j) - o.y(i), dz = o.z(j) - o.z(i), length = Math.sqrt(dy * dy + dz * dz);
             toBuildUp -= clear * length * ring.rate()[i];
             toScale += clear * (o.y(i) * dz - o.z(i) * dy - length * ring.spread()[i]);
         }
-    }
-
-    private boolean crossed(MovedLine whole) {
-        for (MovedLine.Ring ring : whole.rings()) {
-            Outline o = ring.outline();
-            for (int i = 0, n = o.size(); i < n; i++) {
-                int j = i + 1 == n ? 0 : i + 1;
-                for (ConvexClip backbone : backbones)
-                    if (backbone.share(o.y(i), o.z(i), o.y(j), o.z(j)) > 0)
-                        return true;
-            }
-        }
-        return false;
     }
 
     double area() {

@@ -14,9 +14,17 @@ import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
  *  Source: I. E. Sutherland and G. W. Hodgman, Reentrant polygon clipping, 1974. */
 public final class ConvexClip {
     private final Outline ring;
+    private final double minY;
+    private final double maxY;
+    private final double minZ;
+    private final double maxZ;
 
     private ConvexClip(Outline ring) {
         this.ring = ring;
+        minY = ring.minY();
+        maxY = ring.maxY();
+        minZ = ring.minZ();
+        maxZ = ring.maxZ();
     }
 
     /** Convex parts that together cover some outlines and do not overlap. */
@@ -59,7 +67,7 @@ public final class ConvexClip {
 
     /** What of a ring lies inside; empty if nothing does. */
     public Optional<Outline> of(Outline other) {
-        if (other.maxY() <= ring.minY() || other.minY() >= ring.maxY() || other.maxZ() <= ring.minZ() || other.minZ() >= ring.maxZ())
+        if (other.maxY() <= minY || other.minY() >= maxY || other.maxZ() <= minZ || other.minZ() >= maxZ)
             return Optional.empty();
         double[] y = other.ys(), z = other.zs();
         int n = y.length;
@@ -94,6 +102,8 @@ public final class ConvexClip {
 
     /** Share of a straight line that runs inside, 0 to 1. Source: M. Cyrus and J. Beck, Generalized clipping, 1978. */
     public double share(double fromY, double fromZ, double toY, double toZ) {
+        if (fromY <= minY && toY <= minY || fromY >= maxY && toY >= maxY || fromZ <= minZ && toZ <= minZ || fromZ >= maxZ && toZ >= maxZ)
+            return 0;
         double enter = 0, leave = 1;
         for (int side = 0; side < ring.size() && enter < leave; side++) {
             double before = inside(side, fromY, fromZ), after = inside(side, toY, toZ);

@@ -58,9 +58,14 @@ final class EdgeSweep {
 
     private Optional<List<Crossing>> sweep() {
         int n = y.length;
-        double[] bottoms = new double[n];
-        for (int i = 0; i < n; i++)
-            bottoms[i] = Math.min(z[i], z[next(i)]);
+        double[] bottoms = new double[n], tops = new double[n], lefts = new double[n], rights = new double[n];
+        for (int i = 0; i < n; i++) {
+            int next = next(i);
+            bottoms[i] = Math.min(z[i], z[next]);
+            tops[i] = Math.max(z[i], z[next]);
+            lefts[i] = Math.min(y[i], y[next]);
+            rights[i] = Math.max(y[i], y[next]);
+        }
         int[] order = Order.of(bottoms);
         int[] active = new int[n];
         int count = 0;
@@ -68,9 +73,11 @@ final class EdgeSweep {
             int kept = 0;
             for (int k = 0; k < count; k++) {
                 int other = active[k];
-                if (Math.max(z[other], z[next(other)]) < bottoms[edge])
+                if (tops[other] < bottoms[edge])
                     continue;
                 active[kept++] = other;
+                if (rights[other] < lefts[edge] || rights[edge] < lefts[other] || othersOnly && ring[edge] == ring[other])
+                    continue;
                 meet(Math.min(edge, other), Math.max(edge, other));
                 if (touching)
                     return Optional.empty();
@@ -81,12 +88,9 @@ final class EdgeSweep {
         return Optional.of(found);
     }
 
+    /** Two edges whose boxes meet. */
     private void meet(int i, int j) {
         int in = next(i), jn = next(j);
-        if (othersOnly && ring[i] == ring[j])
-            return;
-        if (Math.max(y[i], y[in]) < Math.min(y[j], y[jn]) || Math.max(y[j], y[jn]) < Math.min(y[i], y[in]))
-            return;
         boolean follows = in == j, leads = jn == i;
         if (follows || leads) {
             touching |= follows && foldsBack(i, in, jn) || leads && foldsBack(j, jn, in);

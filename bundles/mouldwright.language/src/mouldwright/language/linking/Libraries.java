@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import mouldwright.model.Document;
+import mouldwright.project.ContentSource;
 import mouldwright.project.Project;
 import mouldwright.project.ProjectFiles;
 import mouldwright.project.ReadResult;
@@ -34,6 +35,8 @@ public class Libraries {
 
 	@Inject
 	private IResourceScopeCache cache;
+	@Inject
+	private ContentSource source;
 
 	/**
 	 * The library a file uses under a name.
@@ -47,11 +50,11 @@ public class Libraries {
 		return cache.get("library " + name, from, () -> load(from, name));
 	}
 
-	private static Found load(Resource from, String name) {
+	private Found load(Resource from, String name) {
 		if (!from.getURI().isFile())
 			return new Found.Missing("no library " + name + ": this text is not in a file, so it has no project");
 		Path file = Path.of(from.getURI().toFileString());
-		return switch (new ProjectFiles(Project.of(file)).library(name)) {
+		return switch (new ProjectFiles(Project.of(file, source), source, ProjectFiles.DEFAULT_LIMIT).library(name)) {
 			case ReadResult.Refused refused -> new Found.Missing(refused.message());
 			case ReadResult.Text text -> document(from.getResourceSet(), text);
 		};

@@ -1,6 +1,7 @@
 package mouldwright.language.validation;
 
 import com.google.inject.Inject;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,8 +26,13 @@ import org.eclipse.xtext.validation.Issue;
 /** What the checks find in the plans of a file without errors, as findings at their places in its text. */
 class PlanFindings {
 
+	/** Code of an acceptance that accepts nothing. */
+	private static final String NOT_NEEDED = "MW923";
+
 	@Inject
 	private Plans plans;
+	@Inject
+	private Clock clock;
 
 	List<Issue> of(XtextResource resource, BooleanSupplier cancelled) {
 		List<Issue> result = new ArrayList<>();
@@ -41,14 +47,18 @@ class PlanFindings {
 			for (Finding finding : planned.findings())
 				if (!isAccepted(plug, finding))
 					result.add(issue(resource, plug, own, finding));
+			if (planned.plan().isPresent())
+				plug.getAccepts().stream().filter(accept -> planned.findings().stream().noneMatch(finding -> finding.code().equals(accept.getCode())))
+						.forEach(accept -> result.add(at(resource, NodePlaces.node(accept, null), NOT_NEEDED, Severity.WARNING,
+								"nothing is found that `" + accept.getCode() + "` would accept", "take it out")));
 		}
 		return result;
 	}
 
 	/** Errors cannot be accepted; anything else can, with a reason, while its date has not passed. */
-	private static boolean isAccepted(Plug plug, Finding finding) {
+	private boolean isAccepted(Plug plug, Finding finding) {
 		return finding.severity() != mouldwright.check.Severity.ERROR && plug.getAccepts().stream()
-				.anyMatch(accept -> finding.code().equals(accept.getCode()) && (accept.getUntil() == null || !LocalDate.parse(accept.getUntil()).isBefore(LocalDate.now())));
+				.anyMatch(accept -> finding.code().equals(accept.getCode()) && (accept.getUntil() == null || !LocalDate.parse(accept.getUntil()).isBefore(LocalDate.now(clock))));
 	}
 
 	private static Issue issue(XtextResource resource, Plug plug, ReadProblem problem) {

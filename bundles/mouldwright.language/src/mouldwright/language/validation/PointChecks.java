@@ -13,7 +13,7 @@ import org.eclipse.xtext.validation.Check;
 /** A point's two values stand on one line; where a value is left out in two places the pairs would silently shift. */
 public class PointChecks extends Concern {
 
-	static final String ODD = "MW903";
+	static final String ODD = "MW901";
 
 	@Check
 	public void twoValuesALine(Station station) {

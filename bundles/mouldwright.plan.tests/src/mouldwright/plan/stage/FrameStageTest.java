@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.PlanFault;
+import mouldwright.plan.PlateEntry;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Frame;
 import mouldwright.units.Dimension;
@@ -49,6 +50,25 @@ class FrameStageTest {
     @Test void aBevelledEdgeLeavesNoGap() {
         BuildPlan plan = plan(Specs.cone().frame(Specs.frame(0.012, Frame.Edges.BEVELLED, Defaults.rim())));
         assertThat(plan.plates()).allSatisfy(plate -> assertThat(plate.gap()).isZero());
+    }
+
+    @Test void aBevelledEdgeIsToldWithItsBevelLine() { // closed form: a cone of slope 0.25 is 3 mm smaller 12 mm further on
+        PlateEntry plate = plan(Specs.cone().frame(Specs.frame(0.012, Frame.Edges.BEVELLED, Defaults.rim()))).plates().get(1);
+        assertThat(plate.bevelled()).isTrue();
+        double cut = plate.outline().stream().mapToDouble(p -> Math.hypot(p.y(), p.z() - 0.6)).max().orElseThrow();
+        assertThat(plate.bevelLine()).allSatisfy(p -> assertThat(Math.hypot(p.y(), p.z() - 0.6)).isCloseTo(cut - 0.003, within(5e-5)));
+        assertThat(plan(Specs.cone().frame(Specs.frame(0.012))).plates().get(1).bevelLine()).isEmpty();
+    }
+
+    @Test void aBevelledPlateWeighsAFrustum() { // closed form: mean area of its two faces, within what the mean leaves out
+        BuildPlan plan = plan(Specs.cone().frame(Specs.frame(0.012, Frame.Edges.BEVELLED, Defaults.rim())));
+        double mass = 0;
+        for (PlateEntry plate : plan.plates()) {
+            double large = plate.outline().stream().mapToDouble(p -> Math.hypot(p.y(), p.z() - 0.6)).max().orElseThrow();
+            double small = large - 0.003;
+            mass += Math.PI * 0.012 / 3 * (large * large + large * small + small * small) * 695;
+        }
+        assertThat(value(plan, "frame.mass")).isCloseTo(mass, Percentage.withPercentage(0.1));
     }
 
     @Test void theFirstPlateStandsAftAndTheLastForward() {

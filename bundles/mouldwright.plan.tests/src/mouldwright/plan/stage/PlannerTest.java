@@ -102,6 +102,15 @@ class PlannerTest {
         assertThat(again.pours()).isEqualTo(plan.pours());
     }
 
+    @Test void theSameSpecGivesTheSamePlanEveryTime() { // to the last bit, or a comparison of two revisions would be noise
+        for (int i = 0; i < 12; i++) {
+            BuildPlan again = plan(Specs.canopy());
+            assertThat(again.quantities().equals(plan.quantities())).as("figures of plan %d", i).isTrue();
+            assertThat(again.plates().equals(plan.plates())).as("plates of plan %d", i).isTrue();
+            assertThat(again.pours()).isEqualTo(plan.pours());
+        }
+    }
+
     @Test void aDrawAtLikelyValuesGivesTheLikelyPlan() {
         Reckoning reckoning = plan.reckoning();
         Reckoning.Draw draw = reckoning.draw().with(reckoning.uncertain().stream().mapToDouble(Given::likely).toArray());

@@ -14,6 +14,7 @@ final class Network {
     private final Formula[] formulas;
     private final boolean[] up;
     private final double[] leaves;
+    private final boolean[] moves;
     private final int arity;
     private final boolean rounds;
 
@@ -24,6 +25,7 @@ final class Network {
         formulas = new Formula[n];
         up = new boolean[n];
         leaves = new double[n];
+        moves = new boolean[n];
         List<Integer> ranged = new ArrayList<>();
         int most = 0;
         boolean any = false;
@@ -34,6 +36,7 @@ final class Network {
                     if (given.ranged()) {
                         ranged.add(i);
                         uncertain.add(given);
+                        moves[i] = true;
                     }
                 }
                 case Node.Kind.Measured(Measurement measurement) -> leaves[i] = measurement.value();
@@ -41,6 +44,8 @@ final class Network {
                     inputs[i] = reckoned.inputs().stream().mapToInt(Node::index).toArray();
                     formulas[i] = reckoned.formula();
                     up[i] = reckoned.up();
+                    for (int from : inputs[i])
+                        moves[i] |= moves[from];
                     any |= up[i];
                     most = Math.max(most, inputs[i].length);
                 }
@@ -82,37 +87,42 @@ final class Network {
         return new Evaluator();
     }
 
-    /** Reckons again and again in its own memory. */
+    /** Reckons again and again in its own memory. What rests on no uncertain figure is reckoned once. */
     final class Evaluator {
-        private final double[] values = leaves.clone();
+        private final double[][] values = {leaves.clone(), leaves.clone()};
+        private final boolean[] begun = new boolean[2];
         private final double[][] scratch = new double[arity + 1][];
 
+        /** @return the values of the last reckoning with counts rounded up */
         double[] values() {
-            return values;
+            return values[1];
         }
 
         /** Reckons all nodes.
          *  @param draw   of the uncertain figures
          *  @param round  whether counts are rounded up
-         *  @return the values, in this evaluator's own memory */
+         *  @return the values, in this evaluator's own memory, until it reckons alike again */
         double[] evaluate(double[] draw, boolean round) {
             if (draw.length != uncertainNode.length)
                 throw new IllegalArgumentException(uncertainNode.length + " figures, not " + draw.length);
+            int kind = round ? 1 : 0;
+            double[] own = values[kind];
             for (int k = 0; k < draw.length; k++)
-                values[uncertainNode[k]] = draw[k];
-            for (int i = 0; i < values.length; i++)
-                if (formulas[i] != null)
-                    values[i] = one(i, round);
-            return values;
+                own[uncertainNode[k]] = draw[k];
+            for (int i = 0; i < own.length; i++)
+                if (formulas[i] != null && (moves[i] || !begun[kind]))
+                    own[i] = one(own, i, round);
+            begun[kind] = true;
+            return own;
         }
 
-        private double one(int i, boolean round) {
+        private double one(double[] own, int i, boolean round) {
             int[] from = inputs[i];
             double[] v = scratch[from.length];
             if (v == null)
                 v = scratch[from.length] = new double[from.length];
             for (int j = 0; j < from.length; j++)
-                v[j] = values[from[j]];
+                v[j] = own[from[j]];
             double figure = formulas[i].of(v);
             return round && up[i] ? WholeNumber.up(figure) : figure;
         }

@@ -84,6 +84,12 @@ public final class Defaults {
         return assumed("lap", Dimension.LENGTH, 0.050, "laps of 50 mm are common on a plug, 75 to 100 mm in a mould");
     }
 
+    /** Mat spoilt in cutting and laying, as a share of the packed length. */
+    public static Given spoiltMat() {
+        return new Given("spoilt mat", Dimension.RATIO, 0, 0, 0.15,
+                new Origin.Assumed("none where pieces come off the roll as the cut list has them; 10 to 15 % of trim is common where they do not"));
+    }
+
     /** Gel time wanted, s. */
     public static Given gel() {
         return assumed("gel time", Dimension.TIME, 25 * 60.0, "long enough to lay a pot, short enough not to drain; common practice");

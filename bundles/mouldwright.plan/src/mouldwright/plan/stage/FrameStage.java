@@ -8,6 +8,7 @@ import static mouldwright.units.Dimension.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import mouldwright.geometry.plane.Outline;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.ledger.Ledger;
@@ -84,8 +85,9 @@ final class FrameStage implements Stage {
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
         boolean square = spec.frame().map(frame -> frame.edges() == Frame.Edges.SQUARE).orElse(true);
         measurements.find(FrameMeasures.class).ifPresent(made -> made.plates().forEach(one -> lists.plate(
-                new PlateEntry(one.border().name(), one.plate().side().name().toLowerCase(java.util.Locale.ROOT),
+                new PlateEntry(one.border().name(), one.plate().side().name().toLowerCase(java.util.Locale.ROOT), !square,
                         one.plate().thickness(), square ? one.plate().gapInPlane() : 0,
-                        square ? one.plate().gapAlongNormal() : 0, one.plate().cut().points()))));
+                        square ? one.plate().gapAlongNormal() : 0, one.plate().cut().points(),
+                        one.plate().bevelLine().map(Outline::points).orElse(List.of())))));
     }
 }

@@ -87,14 +87,19 @@ public record GirthRuns(List<Double> lengths, boolean closed) {
         return new GirthRuns(runs.stream().map(run -> (run[1] - run[0]) * half).toList(), closed);
     }
 
-    /** Pieces laid side by side: n = ceil((G - l)/(W - l)) over each run; all round, the last laps the first.
+    /** Pieces laid side by side over all runs.
      *  @param width of the roll, m, more than the lap
      *  @param lap   m */
     int pieces(double width, double lap) {
         int pieces = 0;
         for (double length : lengths)
-            pieces += (int) Math.max(1, Math.ceil((length - (closed ? 0 : lap)) / (width - lap) - SAME));
+            pieces += (int) across(length, closed, width, lap);
         return pieces;
+    }
+
+    /** Pieces laid side by side over one run: n = ceil((G - l)/(W - l)); all round, the last laps the first. */
+    static double across(double length, boolean closed, double width, double lap) {
+        return Math.max(1, Math.ceil((length - (closed ? 0 : lap)) / (width - lap) - SAME));
     }
 
     /** Laps between pieces laid side by side.

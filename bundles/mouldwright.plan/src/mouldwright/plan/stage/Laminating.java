@@ -21,10 +21,9 @@ import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
 import mouldwright.process.Cure;
 import mouldwright.process.Laminate;
-import mouldwright.units.Dimension;
 
-/** Writes what a skin takes. Mat is cut field by field, one for each bay: n = ceil((G - l)/(W - l)) pieces across the girth,
- *  each as long as the bay and a lap; packing of pieces on rolls is not looked at here. Resin goes with the mat as laid,
+/** Writes what a skin takes. Mat is laid field by field, one for each bay: n = ceil((G - l)/(W - l)) pieces across the girth,
+ *  each as long as the bay and a lap; {@link MatOrder} says how they come off the roll. Resin goes with the mat as laid,
  *  laps counted, since they are wetted too. */
 final class Laminating {
 
@@ -38,7 +37,6 @@ final class Laminating {
     private final Node lap;
     private final double measuredArea;
     private final Map<String, List<Node>> masses = new LinkedHashMap<>();
-    private final Map<String, List<Node>> lengths = new LinkedHashMap<>();
     private final List<Node> resins = new ArrayList<>();
     private final List<Node> pots = new ArrayList<>();
 
@@ -61,8 +59,8 @@ final class Laminating {
             laying(i + 1, measured.layings().get(i), area, working);
         masses.forEach((mat, all) -> ledger.quantity("skin.mat." + mat + ".mass", "Mat " + mat + ", laid with laps", MASS)
                 .sum("sum over the plies", all).source("sum"));
-        lengths.forEach((mat, all) -> ledger.quantity("skin.mat." + mat + ".length", "Mat " + mat + ", off the roll", LENGTH)
-                .sum("sum over the plies", all).source("sum; full widths, pieces not packed against each other"));
+        MatOrder order = new MatOrder(spec, area, measuredArea, ledger);
+        CutList.of(measured.layings()).forEach(order::write);
         Node mass = ledger.quantity("skin.resin.mass", "Skin, resin", MASS).sum("sum over the plies", resins).source("sum");
         Node hardener = ledger.quantity("skin.catalyst.mass", "Skin, catalyst", MASS)
                 .from("resin x catalyst", List.of(mass, catalyst), v -> v[0] * v[1]).source("catalyst by weight of resin");
@@ -75,9 +73,8 @@ final class Laminating {
     private void laying(int number, SkinMeasures.Laying laying, Node area, Node working) {
         Mat mat = laying.mat();
         String words = laying.words() + ", " + mat.name();
-        List<Cut> cuts = laying.fields().stream().map(field -> cut(mat, field)).toList();
-        Node laid = sum("mat laid " + words, AREA, cuts.stream().map(Cut::laid).toList());
-        Node length = sum("roll used " + words, LENGTH, cuts.stream().map(Cut::roll).toList());
+        Node laid = ledger.step("mat laid " + words, AREA)
+                .sum("sum over the fields", laying.fields().stream().map(field -> laid(mat, field)).toList()).source("sum");
         Node mass = mass(mat, laid, area, words);
         Node perArea = perArea(mat, laying.first());
         Node wetting = wetting(mat, laying.first(), mass, area, words);
@@ -95,7 +92,6 @@ final class Laminating {
                 .roundedUp().source(laying.first() ? "the first pot is half of one, until the cure is known" : "common practice");
         for (int ply = 0; ply < laying.count(); ply++) {
             masses.computeIfAbsent(mat.name(), name -> new ArrayList<>()).add(mass);
-            lengths.computeIfAbsent(mat.name(), name -> new ArrayList<>()).add(length);
             resins.add(resinOfPly);
             pots.add(count);
         }
@@ -110,16 +106,8 @@ final class Laminating {
                 v -> v[0] * v[1] * v[2] / measuredArea).source("closed form");
     }
 
-    private Node sum(String label, Dimension dimension, List<Node> nodes) {
-        return ledger.step(label, dimension).sum("sum over the fields", nodes).source("sum");
-    }
-
-    /** A field cut from the roll.
-     *  @param laid mat laid, laps counted
-     *  @param roll length used off the roll */
-    private record Cut(Node laid, Node roll) { }
-
-    private Cut cut(Mat mat, SkinMeasures.Field field) {
+    /** Mat laid over a field, laps counted. */
+    private Node laid(Mat mat, SkinMeasures.Field field) {
         Node surface = ledger.measured("surface, " + field.words(), AREA, Places.measured(field.area(), "moulded patches"));
         Node length = ledger.measured("length over the surface, " + field.words(), LENGTH,
                 Places.exact(field.length(), "surface over girth"));
@@ -130,14 +118,10 @@ final class Laminating {
                         List.of(girth, ledger.given(MatFacts.rollWidth(mat)), lap),
                         v -> field.runs().pieces(v[1], Math.min(v[2], WIDEST_LAP * v[1])))
                 .source("n widths less n - 1 laps cover the girth");
-        return new Cut(
-                ledger.step("mat laid, " + field.words(), AREA)
-                        .from("surface + lap x length x laps across + lap x girth", List.of(surface, length, pieces, lap, girth),
-                                v -> v[0] + v[3] * v[1] * field.runs().laps((int) Math.rint(v[2])) + v[3] * v[4])
-                        .source("pieces lap each other sideways and the next field"),
-                ledger.step("roll used, " + field.words(), LENGTH)
-                        .from("pieces x (length + lap)", List.of(pieces, length, lap), v -> v[0] * (v[1] + v[2]))
-                        .source("pieces of full roll width run along the body"));
+        return ledger.step("mat laid, " + field.words(), AREA)
+                .from("surface + lap x length x laps across + lap x girth", List.of(surface, length, pieces, lap, girth),
+                        v -> v[0] + v[3] * v[1] * field.runs().laps((int) Math.rint(v[2])) + v[3] * v[4])
+                .source("pieces lap each other sideways and the next field");
     }
 
     private Node perArea(Mat mat, boolean first) {

@@ -2,6 +2,7 @@ package mouldwright.plan.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
 import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
@@ -11,6 +12,7 @@ public final class Lists {
     private final List<PlateEntry> plates = new ArrayList<>();
     private final List<PourEntry> pours = new ArrayList<>();
     private final List<PotEntry> pots = new ArrayList<>();
+    private final List<PieceEntry> pieces = new ArrayList<>();
 
     /** Adds a plate. */
     public void plate(PlateEntry plate) {
@@ -27,6 +29,11 @@ public final class Lists {
         pots.add(entry);
     }
 
+    /** Adds a piece of mat. */
+    public void piece(PieceEntry piece) {
+        pieces.add(piece);
+    }
+
     List<PlateEntry> plates() {
         return plates;
     }
@@ -37,5 +44,9 @@ public final class Lists {
 
     List<PotEntry> pots() {
         return pots;
+    }
+
+    List<PieceEntry> pieces() {
+        return pieces;
     }
 }

@@ -14,6 +14,11 @@ final class MatFacts {
         return mat.rollWidth().orElseGet(Defaults::rollWidth);
     }
 
+    /** Length of a roll, m; infinite where it is not stated. */
+    static double rollLength(Mat mat) {
+        return mat.rollLength().map(Given::likely).orElse(Double.POSITIVE_INFINITY);
+    }
+
     static Given layRate(Mat mat) {
         return mat.lay().orElseGet(Defaults::layRate);
     }

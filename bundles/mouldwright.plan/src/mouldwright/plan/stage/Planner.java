@@ -49,7 +49,7 @@ public final class Planner {
         for (Stage stage : wanted)
             stage.list(spec, measurements, reckoning, lists);
         return new BuildPlan(spec, assumed(measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
-                lists.pots(), measurements.faults(), measurements, reckoning);
+                lists.pots(), lists.pieces(), measurements.faults(), measurements, reckoning);
     }
 
     private static void gather(List<Stage> wanted, Spec spec, Measurements measurements, Ledger ledger) {

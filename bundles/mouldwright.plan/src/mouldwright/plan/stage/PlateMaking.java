@@ -96,7 +96,8 @@ final class PlateMaking {
             wood = wood.minus(FoamLine.within(shape.plug(), border.plugX(), border.side(), shape.buildUp(),
                     frame.rim().likely()));
         double play = frame.clearance().likely();
-        double area = wood.area();
+        // a bevelled edge is cut to the larger face and loses half the difference to the smaller one
+        double area = wood.area() - plate.bevelLine().map(line -> (Region.of(plate.cut()).area() - line.area()) / 2).orElse(0.0);
         for (ConvexClip slot : ConvexClip.covering(frame.backbones().stream().map(backbone -> rectangle(backbone, play)).toList()))
             area -= wood.areaWithin(slot);
         return new FrameMeasures.Made(border, plate, area, pocketed);

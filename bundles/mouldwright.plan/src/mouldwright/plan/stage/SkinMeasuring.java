@@ -36,6 +36,7 @@ final class SkinMeasuring {
         List<SkinMeasures.Laying> layings = new ArrayList<>(general());
         List<Coverage.Patch> laid = new ArrayList<>();
         List<Coverage.Patch> asked = new ArrayList<>();
+        List<SkinMeasures.OverBare> overBare = new ArrayList<>();
         for (Skin.Rule rule : skin.rules()) {
             Optional<double[]> stretch = stretch(rule.span());
             if (stretch.isEmpty())
@@ -46,17 +47,19 @@ final class SkinMeasuring {
             switch (rule) {
                 case Skin.Rule.AddPlies add -> {
                     laid.add(new Coverage.Patch(from, to, band, add.count()));
+                    if (!band.equals(GirthBand.WHOLE))
+                        overBare.add(new SkinMeasures.OverBare(add, shape.measures().area(new SurfaceRegion(from, to, band)).bare().value()));
                     layings.add(new SkinMeasures.Laying(add.mat(), add.count(), false,
                             "added from " + add.span().from() + " to " + add.span().to(), fields(from, to, band)));
                 }
                 case Skin.Rule.Require require -> asked.add(new Coverage.Patch(from, to, band, require.plies()));
             }
         }
-        Coverage coverage = new Coverage(shape, skin.schedule().plies().size(), laid, asked);
+        Coverage coverage = new Coverage(shape, skin.schedule().plies().size(), laid, asked, cancelled);
         double square = shape.scale() * shape.scale();
         Measured ends = new Measured(shape.moulded().stream().mapToDouble(ShapeMeasures.End::area).sum() * square, 0);
         return new SkinMeasures(shape.measures().area().moulded().plus(ends), layings, coverage.uncovered(),
-                coverage.lacking(), coverage.gaps());
+                coverage.lacking(), coverage.gaps(), overBare);
     }
 
     private Optional<double[]> stretch(BaySpan span) {
@@ -91,7 +94,7 @@ final class SkinMeasuring {
             double across = Math.min(end.breadth(), end.height());
             fields.add(new SkinMeasures.Field("end at " + end.station().name(),
                     new Measured(end.area() * shape.scale() * shape.scale(), 0), new GirthRuns(List.of(across), false),
-                    Math.max(end.breadth(), end.height())));
+                    Math.max(end.breadth(), end.height()), Math.max(end.breadth(), end.height())));
         }
         return fields;
     }
@@ -113,7 +116,7 @@ final class SkinMeasuring {
         Measured area = shape.measures().area(new SurfaceRegion(start, end, band)).moulded();
         GirthRuns middle = GirthRuns.of(shape.plug().at((start + end) / 2), shape.bare(), band);
         GirthRuns widest = middle;
-        for (double x : new double[] {start, end})
+        for (double x : new double[] {start, start + (end - start) / 4, end - (end - start) / 4, end})
             if (!shape.plug().at(x).isDegenerate()) {
                 GirthRuns runs = GirthRuns.of(shape.plug().at(x), shape.bare(), band);
                 widest = runs.total() > widest.total() ? runs : widest;
@@ -121,6 +124,7 @@ final class SkinMeasuring {
         if (!(area.value() > 0) || !(middle.total() > 0))
             return Optional.empty();
         double length = Math.max(end - start, area.value() / middle.total());
-        return Optional.of(new SkinMeasures.Field(bay.words(), area, widest, length));
+        double longest = new DevelopedLength(shape.plug(), shape.bare(), band).longest(start, end);
+        return Optional.of(new SkinMeasures.Field(bay.words(), area, widest, length, Math.max(end - start, longest)));
     }
 }

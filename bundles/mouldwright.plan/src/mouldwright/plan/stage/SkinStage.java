@@ -2,11 +2,14 @@ package mouldwright.plan.stage;
 
 import static mouldwright.units.Dimension.AREA;
 import static mouldwright.units.Dimension.LENGTH;
+import static mouldwright.units.Dimension.RATIO;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import mouldwright.plan.Measurements;
+import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
@@ -51,8 +54,30 @@ final class SkinStage implements Stage {
         if (makesSense(spec, skin, measurements))
             measurements.find(ShapeMeasures.class).ifPresent(shape -> {
                 new ResinCure(skin, spec.shop().temperature()).report(measurements);
-                measurements.keep(new SkinMeasuring(spec, shape, measurements, cancelled).measure());
+                SkinMeasures measured = new SkinMeasuring(spec, shape, measurements, cancelled).measure();
+                if (canBeCut(skin, measured, measurements))
+                    measurements.keep(measured);
             });
+    }
+
+    /** Whether the pieces can be counted and come off a roll. */
+    private static boolean canBeCut(Skin skin, SkinMeasures measured, Measurements measurements) {
+        boolean clear = true;
+        for (CutList list : CutList.of(measured.layings())) {
+            CutList.Cloth likely = CutList.Cloth.likely(list.mat(), skin);
+            CutList.Cloth worst = new CutList.Cloth(MatFacts.rollWidth(list.mat()).low(), likely.length(), skin.lap().high(), 1);
+            double pieces = list.count(worst);
+            if (pieces > CutList.MOST_PIECES) {
+                clear = false;
+                measurements.report(PlanFault.of(PlanFault.Kind.TOO_MANY_PIECES, skin.origin(), "mat " + list.mat().name(),
+                        list.mat().name() + " would be cut in more pieces than anybody lays", "look at the roll, the lap and the plies")
+                        .at(pieces, RATIO).against(CutList.MOST_PIECES, RATIO));
+            } else if (list.longest(likely) > likely.length())
+                measurements.report(PlanFault.of(PlanFault.Kind.PIECE_TOO_LONG, skin.origin(), "mat " + list.mat().name(),
+                        "a piece of " + list.mat().name() + " is longer than its roll", "divide the bay with another station, or state a longer roll")
+                        .at(list.longest(likely), LENGTH).against(likely.length(), LENGTH));
+        }
+        return clear;
     }
 
     private static boolean makesSense(Spec spec, Skin skin, Measurements measurements) {
@@ -62,7 +87,7 @@ final class SkinStage implements Stage {
         resin.hardener().ifPresent(hardener -> guard.positive(hardener.density()));
         boolean clear = ResinCure.readable(resin, measurements);
         for (Mat mat : mats(skin)) {
-            guard.positive(mat.lay());
+            guard.positive(mat.lay()).positive(mat.rollLength());
             double width = MatFacts.rollWidth(mat).likely();
             if (!(width > skin.lap().likely())) {
                 clear = false;
@@ -99,6 +124,18 @@ final class SkinStage implements Stage {
     }
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
-        measurements.find(SkinMeasures.class).ifPresent(measured -> SkinPots.list(spec, measured, reckoning, lists));
+        measurements.find(SkinMeasures.class).ifPresent(measured -> {
+            SkinPots.list(spec, measured, reckoning, lists);
+            pieces(spec.skin().orElseThrow(), measured, lists);
+        });
+    }
+
+    private static void pieces(Skin skin, SkinMeasures measured, Lists lists) {
+        List<PieceEntry> pieces = new ArrayList<>();
+        for (CutList list : CutList.of(measured.layings()))
+            pieces.addAll(list.entries(CutList.Cloth.likely(list.mat(), skin)));
+        pieces.sort(Comparator.comparingInt(PieceEntry::ply));
+        for (int i = 0; i < pieces.size(); i++)
+            lists.piece(pieces.get(i).numbered(i + 1));
     }
 }

@@ -1,0 +1,36 @@
+package mouldwright.benchmarks;
+
+import java.util.concurrent.TimeUnit;
+import mouldwright.model.Plug;
+import mouldwright.plan.BuildPlan;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** From the model of the example canopy to its whole build plan; wanted under 30 ms. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SampleTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 5, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class EstimateCanopy {
+    private Plug plug;
+
+    /** Parses it. */
+    @Setup public void read() {
+        plug = new Texts().plug(Texts.canopy());
+    }
+
+    /** Estimates it. */
+    @Benchmark public BuildPlan estimate() {
+        return Texts.estimate(plug);
+    }
+}

@@ -1,0 +1,41 @@
+package mouldwright.check;
+
+import java.util.List;
+import mouldwright.plan.BuildPlan;
+import mouldwright.plan.spec.Resin;
+import mouldwright.plan.spec.Schedule;
+import mouldwright.plan.spec.Skin;
+
+/** MW509: so much wet laminate at once that its own heat scorches, warps or cracks it. Common practice: some 4 mm, three plies of 450 g/m2, between
+ *  waits for cure. Local plies go on with the last run of the skin's schedule. */
+final class TooManyPliesAtOnce implements Check {
+
+    private static final double THICKEST = 0.004;
+
+    @Override public void examine(BuildPlan plan, Findings out) {
+        for (Schedule schedule : Laminates.of(plan.spec()))
+            for (List<Schedule.Layer.Ply> run : Laminates.atOnce(schedule)) {
+                double thickness = thickness(run, schedule.resin());
+                if (thickness > THICKEST)
+                    out.warn("MW509", run.getLast().origin(), schedule.name() + ": " + run.size() + " plies laid at once cure to "
+                            + Findings.length(thickness) + ", " + Findings.length(THICKEST) + " at most: they run hot", "put `wait 12 h` between them");
+            }
+        plan.spec().skin().ifPresent(skin -> local(skin, out));
+    }
+
+    private static void local(Skin skin, Findings out) {
+        List<List<Schedule.Layer.Ply>> runs = Laminates.atOnce(skin.schedule());
+        double below = runs.isEmpty() ? 0 : thickness(runs.getLast(), skin.schedule().resin());
+        for (Skin.Rule rule : skin.rules())
+            if (rule instanceof Skin.Rule.AddPlies add) {
+                double thickness = below + add.count() * Laminates.cured(add.mat(), skin.schedule().resin());
+                if (below <= THICKEST && thickness > THICKEST)
+                    out.warn("MW509", add.span().origin(), add.count() + " plies of " + add.mat().name() + " added to the skin cure with it to "
+                            + Findings.length(thickness) + ", " + Findings.length(THICKEST) + " at most at once: they run hot", "let the skin cure first, or add fewer plies");
+            }
+    }
+
+    private static double thickness(List<Schedule.Layer.Ply> run, Resin resin) {
+        return run.stream().mapToDouble(ply -> Laminates.cured(ply.mat(), resin)).sum();
+    }
+}
