@@ -249,6 +249,16 @@ class CatalogueTest {
         assertThat(found(tall.replace("lift 200 mm", "lift 150 mm"))).isEmpty();
     }
 
+    @Test void aPourWithoutATrialCupIsTold() { // start small until the cure is known: common practice
+        assertThat(found(surveyed("poured A to B 1 kg rise 200"))).singleElement().asString().startsWith("MW313 foam was poured and no trial cup is on record");
+        assertThat(found(surveyed("trial cream 36 s rise 150 s poured A to B 1 kg rise 200"))).isEmpty();
+    }
+
+    @Test void aCupThatCreamsSoonerThanItsSheetSaysMakesPotsTooLarge() { // the sheet: 36 s
+        assertThat(found(surveyed("trial cream 28 s"))).singleElement().asString().startsWith("MW314 the trial cup creamed after 28 s, Pour36 states 36 s at least");
+        assertThat(found(surveyed("trial cream 40 s"))).isEmpty();
+    }
+
     @Test void aGougeIsMendedByItsDepth() {
         assertThat(found(surveyed("gouge A to B at 150 port girth 300 depth 7 over 90 by 40"))).singleElement().asString()
                 .startsWith("MW441 gouge of 7 mm in bay A to B, below the edges of its plates").endsWith("fill it with Stopper in 2 layers, each left to harden");
@@ -282,7 +292,7 @@ class CatalogueTest {
     @Test void aPlaceOutsideThePlugIsTold() {
         assertThat(found(surveyed("gouge A to B at 350 port girth 300 depth 7 over 90 by 40"))).singleElement().asString().startsWith("MW440");
         assertThat(found(surveyed("gouge A to B at 150 port girth 700 depth 7 over 90 by 40"))).singleElement().asString().startsWith("MW440").contains("past the girth");
-        assertThat(found(surveyed("poured A to C 3 kg rise 200"))).singleElement().asString().startsWith("MW440 A-C is no bay");
+        assertThat(found(surveyed("trial cream 36 s poured A to C 3 kg rise 200"))).singleElement().asString().startsWith("MW440 A-C is no bay");
     }
 
     @Test void anAcceptedFindingIsNotTold() {

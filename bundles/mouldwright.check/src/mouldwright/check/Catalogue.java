@@ -23,6 +23,7 @@ public final class Catalogue {
             new BroadShallow(),
             new CavityTooNarrow(),
             new StillHot(),
+            new TrialCup(),
             new CrownTooHigh(),
             new BoardTooShort(),
             new BelowThePlateEdge(),

@@ -2,9 +2,11 @@ package mouldwright.plan.stage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Coating;
 import mouldwright.plan.spec.Fill;
 import mouldwright.plan.spec.Finish;
@@ -14,9 +16,11 @@ import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Mould;
 import mouldwright.plan.spec.Rates;
+import mouldwright.plan.spec.Place;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
+import mouldwright.plan.spec.Survey;
 import mouldwright.units.Dimension;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -79,6 +83,22 @@ class HostileSpecPropertiesTest {
         Finish finish = new Finish(List.of(Specs.coats(2, odd)), List.of(80), given("sanded", Dimension.RATIO, 0.3), Specs.line(39, "finish"));
         Rates rates = new Rates("Odd", Optional.empty(), Optional.empty(), List.of(new Rates.Sanding(80, given("rate", Dimension.AREA_RATE, f.get(13)))), Specs.LIBRARY);
         sound(Plans.plan(Specs.box().mouldedEnds().runOut(f.get(14)).rates(rates).finish(finish).part(schedule).mould(mould)));
+    }
+
+    @Property(tries = 100, shrinking = ShrinkingMode.OFF)
+    void anySurveyGivesAPlanOrFaults(@ForAll("figures") List<Double> f) {
+        Survey.Spot spot = new Survey.Spot(new BaySpan("A", "B", Specs.line(61, "gouge")), f.get(0), Survey.Hand.PORT, f.get(1), new Place.OnLine("nowhere"));
+        Survey.Spot found = new Survey.Spot(spot.span(), f.get(2) / 10, Survey.Hand.STARBOARD, f.get(3) / 10, Place.BOTTOM);
+        Optional<Survey.Mended> mended = Optional.of(new Survey.Mended(LocalDate.of(2027, 3, 10), Optional.of(f.get(4))));
+        sound(Plans.plan(Specs.box().frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0.015)).carve(0.001).survey(
+                new Survey.Reading.Gouge(spot, f.get(5), f.get(6), f.get(7), Optional.empty(), Specs.line(62, "gouge")),
+                new Survey.Reading.Hollow(found, f.get(8), f.get(9), f.get(10), mended, Specs.line(63, "void")),
+                new Survey.Reading.Unbonded(found, f.get(11), f.get(12), Optional.empty(), Specs.line(64, "unbonded")),
+                new Survey.Reading.Gauge(f.get(13), Survey.Hand.PORT, f.get(14), f.get(15), Specs.line(65, "gauge")),
+                new Survey.Reading.Setting("A", f.get(5), f.get(6), Specs.line(66, "station")),
+                new Survey.Reading.Setting("nowhere", f.get(5), f.get(6), Specs.line(66, "station")),
+                new Survey.Reading.Temperature(f.get(7), Specs.line(67, "temperature")),
+                new Survey.Reading.Poured(spot.span(), f.get(8), f.get(9) / 20, Specs.line(68, "poured")))));
     }
 
     private static void sound(BuildPlan plan) {

@@ -3,6 +3,7 @@ package mouldwright.plan.read;
 import static mouldwright.units.Dimension.LENGTH;
 import static mouldwright.units.Dimension.MASS;
 import static mouldwright.units.Dimension.TEMPERATURE;
+import static mouldwright.units.Dimension.TIME;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ import mouldwright.model.Side;
 import mouldwright.model.Spot;
 import mouldwright.model.StationReading;
 import mouldwright.model.TemperatureReading;
+import mouldwright.model.TrialReading;
 import mouldwright.model.Unbonded;
 import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Origin;
@@ -61,6 +63,8 @@ final class SurveyReader {
             case Unbonded m -> spot(m).map(spot -> new Reading.Unbonded(spot, along(m), across(m), mended(m), figures.origin(m)));
             case TemperatureReading m -> figures.si(TEMPERATURE, m.getValue())
                     .map(value -> new Reading.Temperature(value, figures.origin(m)));
+            case TrialReading m -> Optional.of(new Reading.Trial(figures.required(TIME, m.getCream(), m, Literals.TRIAL_READING__CREAM),
+                    figures.si(TIME, m.getRise()), figures.origin(m)));
             case null, default -> Optional.empty();
         };
     }

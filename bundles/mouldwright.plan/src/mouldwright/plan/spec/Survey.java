@@ -62,6 +62,11 @@ public record Survey(LocalDate day, List<Reading> readings, Origin origin) {
         /** The shop's temperature that day.
          *  @param value degC */
         record Temperature(double value, Origin origin) implements Reading { }
+
+        /** A trial cup of the foam.
+         *  @param cream time from mixing until it creamed, s
+         *  @param rise  time from mixing until it had risen, s; empty where not timed */
+        record Trial(double cream, Optional<Double> rise, Origin origin) implements Reading { }
     }
 
     /** Copies its list. */

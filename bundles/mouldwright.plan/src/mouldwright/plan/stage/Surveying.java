@@ -49,6 +49,7 @@ final class Surveying {
                     case Reading.Setting s -> { }
                     case Reading.Poured p -> { }
                     case Reading.Temperature t -> { }
+                    case Reading.Trial t -> { }
                 }
         return places;
     }
