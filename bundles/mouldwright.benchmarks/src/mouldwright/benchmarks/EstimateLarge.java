@@ -33,4 +33,9 @@ public class EstimateLarge {
     @Benchmark public BuildPlan estimate() {
         return Texts.estimate(plug);
     }
+
+    /** Estimates shape, frame, fill and skin alone. */
+    @Benchmark public BuildPlan firstStages() {
+        return Texts.estimateFirstStages(plug);
+    }
 }

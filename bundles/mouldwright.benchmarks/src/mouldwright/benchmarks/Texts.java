@@ -18,6 +18,8 @@ import mouldwright.plan.BuildPlan;
 import mouldwright.plan.read.Reading;
 import mouldwright.plan.read.SpecReader;
 import mouldwright.plan.stage.Planner;
+import mouldwright.plan.stage.Stage;
+import mouldwright.plan.stage.Stages;
 import org.apache.log4j.Level;
 import org.apache.log4j.Logger;
 import org.eclipse.emf.common.util.URI;
@@ -72,5 +74,12 @@ final class Texts {
     static BuildPlan estimate(Plug plug) {
         Reading reading = new SpecReader(new NodePlaces()).read(plug, List.of());
         return new Planner().plan(reading.spec().orElseThrow(), () -> false);
+    }
+
+    /** The same with shape, frame, fill and skin alone, the stages a builder begins with. */
+    static BuildPlan estimateFirstStages(Plug plug) {
+        Reading reading = new SpecReader(new NodePlaces()).read(plug, List.of());
+        List<Stage> first = Stages.all().stream().filter(stage -> List.of("shape", "frame", "fill", "skin").contains(stage.name())).toList();
+        return new Planner(first).plan(reading.spec().orElseThrow(), () -> false);
     }
 }
