@@ -62,6 +62,18 @@ install_packages() {
 	DEBIAN_FRONTEND=noninteractive apt-get install -y -qq "$@" >/dev/null 2>&1
 }
 
+# The programs of others that the tests hold our files to, each with the package it comes from on Debian.
+need_tools() {
+	missing=
+	for pair in "pdftoppm poppler-utils" "rsvg-convert librsvg2-bin" "ogrinfo gdal-bin" "soffice libreoffice-calc-nogui" "nvim neovim"; do
+		command -v "${pair%% *}" >/dev/null 2>&1 || missing="$missing ${pair#* }"
+	done
+	/usr/bin/python3 -c 'import ezdxf' >/dev/null 2>&1 || missing="$missing python3-ezdxf"
+	[ -z "$missing" ] && return 0
+	# shellcheck disable=SC2086
+	install_packages $missing || stop "the tests need these Debian packages:$missing. Install them and try again."
+}
+
 # Sets mvn to a Maven of the version the build wants, fetched by whatever Maven there is.
 need_maven() {
 	mvn="$maven_home/bin/mvn"

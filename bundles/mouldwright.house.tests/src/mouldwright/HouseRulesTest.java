@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class HouseRulesTest {
 
     /** The engine's bundles, each of which may use those before it. */
-    private static final List<String> FLOORS = List.of("units", "geometry", "process", "project", "model", "plan", "check", "language", "report", "services", "cli");
+    private static final List<String> FLOORS = List.of("units", "geometry", "process", "exchange", "project", "model", "plan", "check", "language", "drawing", "report", "services", "cli");
 
     private static final JavaClasses ALL = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -1,0 +1,2 @@
+/** Drawings as immutable primitives in millimetres, and the writers that put them on paper and into files. */
+package mouldwright.drawing;
