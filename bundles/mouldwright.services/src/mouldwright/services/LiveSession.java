@@ -14,12 +14,14 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import mouldwright.language.plan.Plans;
 import mouldwright.plan.read.Reading;
 import mouldwright.project.ContentSource;
 import mouldwright.project.DiskSource;
 import mouldwright.project.OverlaySource;
+import mouldwright.project.Project;
 import mouldwright.services.OpenTexts.OpenText;
 
 /**
@@ -43,6 +45,9 @@ public final class LiveSession implements AutoCloseable {
          * @param complete whether those of the plans are among them
          */
         void found(Checked checked, int version, boolean complete);
+
+        /** A text was let go: nothing is found in it any more. */
+        void closed(Path file);
     }
 
     private final OpenTexts texts = new OpenTexts();
@@ -75,8 +80,8 @@ public final class LiveSession implements AutoCloseable {
     /** Takes a text. @param file absolute and normal */
     public void open(Path file, int version, String text) {
         texts.open(file, version, text);
-        atDesk(() -> {
-            specs.putIfAbsent(file, new LiveSpec(injector, source, file));
+        post(() -> {
+            specs.putIfAbsent(file, new LiveSpec(injector, source, texts, file));
             changed(file);
         });
     }
@@ -84,18 +89,19 @@ public final class LiveSession implements AutoCloseable {
     /** Changes an open text. */
     public void change(Path file, int version, UnaryOperator<String> edit) {
         if (texts.change(file, version, edit)) {
-            atDesk(() -> changed(file));
+            post(() -> changed(file));
         }
     }
 
     /** Lets a text go; from now on its file is what lies on the disk. */
     public void close(Path file) {
         if (texts.close(file)) {
-            atDesk(() -> {
+            post(() -> {
                 LiveSpec gone = specs.remove(file);
                 if (gone != null) {
                     gone.callOff();
                     gone.waiting().forEach(one -> one.cancel(false));
+                    listener.closed(file);
                 }
                 changed(file);
             });
@@ -104,7 +110,7 @@ public final class LiveSession implements AutoCloseable {
 
     /** A file changed on the disk, or came, or went. */
     public void changedOnDisk(Path file) {
-        atDesk(() -> changed(file));
+        post(() -> changed(file));
     }
 
     /** The text an editor holds, as last typed. */
@@ -151,7 +157,31 @@ public final class LiveSession implements AutoCloseable {
         return answer;
     }
 
-    private void atDesk(Runnable work) {
+    /** Does something that touches models. */
+    public <T> CompletableFuture<T> atDesk(Supplier<T> work) {
+        CompletableFuture<T> answer = new CompletableFuture<>();
+        run(desk, answer, () -> {
+            if (!answer.isDone()) {
+                answer.complete(work.get());
+            }
+        });
+        return answer;
+    }
+
+    /** The projects of some folders and of all open specs, each once, sorted. To be asked for at the desk. */
+    public List<ProjectTexts> projects(List<Path> folders) {
+        Map<Path, ProjectTexts> projects = new TreeMap<>();
+        folders.forEach(folder -> add(projects, folder.resolve("any.plug")));
+        specs.keySet().forEach(file -> add(projects, file));
+        return List.copyOf(projects.values());
+    }
+
+    private void add(Map<Path, ProjectTexts> projects, Path file) {
+        Project project = Project.of(file, source);
+        projects.putIfAbsent(project.root(), new ProjectTexts(injector, project, source, texts.files()));
+    }
+
+    private void post(Runnable work) {
         run(desk, new CompletableFuture<>(), work);
     }
 
@@ -204,7 +234,7 @@ public final class LiveSession implements AutoCloseable {
         AtomicBoolean superseded = spec.superseded();
         run(planning, new CompletableFuture<>(), () -> {
             List<Plans.Planned> worked = worked(readings, superseded, spec);
-            atDesk(() -> {
+            post(() -> {
                 if (spec.isCurrent(version) && !spec.isPlanned() && specs.get(spec.file()) == spec) {
                     spec.take(worked);
                     tell(spec);
@@ -220,7 +250,7 @@ public final class LiveSession implements AutoCloseable {
         } catch (CancellationException e) {
             throw e;
         } catch (RuntimeException | StackOverflowError e) {
-            atDesk(() -> {
+            post(() -> {
                 spec.waiting().forEach(one -> one.completeExceptionally(e));
                 spec.waiting().clear();
             });
@@ -240,7 +270,7 @@ public final class LiveSession implements AutoCloseable {
     /** Ends the work of the session; what waits for an answer is cancelled. */
     @Override
     public void close() {
-        atDesk(() -> specs.values().forEach(spec -> {
+        post(() -> specs.values().forEach(spec -> {
             spec.callOff();
             spec.waiting().forEach(one -> one.cancel(false));
         }));

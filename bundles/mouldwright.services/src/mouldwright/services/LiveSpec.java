@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Collectors;
 import mouldwright.language.plan.Plans;
 import mouldwright.model.Plug;
 import mouldwright.plan.BuildPlan;
@@ -16,6 +17,8 @@ import mouldwright.plan.read.Reading;
 import mouldwright.project.ContentSource;
 import mouldwright.project.Project;
 import mouldwright.services.OpenTexts.OpenText;
+import mouldwright.language.ide.SpecView;
+import mouldwright.report.TextFinding;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.resource.XtextResourceSet;
 
@@ -27,6 +30,7 @@ public final class LiveSpec {
 
     private final Injector injector;
     private final ContentSource source;
+    private final OpenTexts open;
     private final Path file;
     private XtextResourceSet set;
     private LibraryFindings libraries;
@@ -37,9 +41,10 @@ public final class LiveSpec {
     private Map<String, BuildPlan> lastPlans = Map.of();
     private final List<CompletableFuture<Checked>> waiting = new ArrayList<>();
 
-    LiveSpec(Injector injector, ContentSource source, Path file) {
+    LiveSpec(Injector injector, ContentSource source, OpenTexts open, Path file) {
         this.injector = injector;
         this.source = source;
+        this.open = open;
         this.file = file;
         forgetLibraries();
     }
@@ -154,9 +159,25 @@ public final class LiveSpec {
         return examination.spec().map(LoadedSpec::resource);
     }
 
+    /** It as the services of the language see it; none where it is nested too deeply to be read. */
+    public Optional<SpecView> view() {
+        return resource().map(resource -> new SpecView(resource, lastPlans, checked().findings().stream().map(TextFinding::code).collect(Collectors.toSet()),
+                () -> projectTexts().libraryNames()));
+    }
+
     /** The last plans that could be made, by plug; while something is mended they are those from before. */
     public Map<String, BuildPlan> lastPlans() {
         return lastPlans;
+    }
+
+    /** Its text in the one layout, or why it has none. */
+    public Layout laidOut() {
+        return new LayoutWriter(injector).layOut(file, text());
+    }
+
+    /** The texts of its project in memory together, open ones as they are typed, for questions that go beyond one text. */
+    public ProjectTexts projectTexts() {
+        return new ProjectTexts(injector, examination.checked().project(), source, open.files());
     }
 
     /** A part of the language. */

@@ -3,6 +3,8 @@ package mouldwright.services;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 
@@ -35,6 +37,11 @@ final class OpenTexts {
 
     Optional<OpenText> find(Path file) {
         return Optional.ofNullable(texts.get(file));
+    }
+
+    /** The files that are open, sorted; some may be on no disk yet. */
+    Set<Path> files() {
+        return new TreeSet<>(texts.keySet());
     }
 
     /** What a source of contents is asked for. */

@@ -83,7 +83,7 @@ public final class Completions {
             return words;
         }
         return switch (expected.kind()) {
-            case "UNIT" -> units(expected);
+            case "UNIT" -> isOnLine(view, at) ? units(expected) : List.of();
             case "NUMBER", "ID", "STRING" -> values.of(view, expected, at);
             default -> List.of();
         };
@@ -101,6 +101,11 @@ public final class Completions {
             }
         }
         return names;
+    }
+
+    /** A unit may stand on the next line, but nobody puts it there. */
+    private static boolean isOnLine(SpecView view, Cursor.At at) {
+        return at.last().filter(word -> view.text().substring(word.end(), at.start()).indexOf('\n') < 0).isPresent();
     }
 
     private static List<Proposal> units(Expectation expected) {
