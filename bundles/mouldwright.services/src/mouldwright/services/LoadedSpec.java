@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import mouldwright.check.Severity;
 import mouldwright.language.plan.Plans;
+import mouldwright.language.remedy.Fixes;
 import mouldwright.model.Document;
 import mouldwright.plan.BuildPlan;
 import mouldwright.report.TextFinding;
@@ -64,7 +65,8 @@ final class LoadedSpec {
         EcoreUtil2.resolveLazyCrossReferences(resource, cancelled);
         List<TextFinding> findings = new ArrayList<>(libraryErrors());
         CheckMode mode = findings.isEmpty() ? CheckMode.ALL : CheckMode.NORMAL_AND_FAST;
-        validator().validate(resource, mode, cancelled).forEach(issue -> findings.add(FindingMaker.of(issue, file)));
+        Fixes fixes = injector.getInstance(Fixes.class);
+        validator().validate(resource, mode, cancelled).forEach(issue -> findings.add(FindingMaker.of(issue, file, fixes.of(resource, issue))));
         findings.addAll(libraryErrors());
         return findings;
     }
@@ -75,7 +77,7 @@ final class LoadedSpec {
         for (int i = 0; i < resource.getResourceSet().getResources().size(); i++) {
             Resource library = resource.getResourceSet().getResources().get(i);
             if (library != resource && checkedLibraries.add(library)) {
-                validator().validate(library, CheckMode.NORMAL_AND_FAST, cancelled).stream().map(issue -> FindingMaker.of(issue, place(library)))
+                validator().validate(library, CheckMode.NORMAL_AND_FAST, cancelled).stream().map(issue -> FindingMaker.of(issue, place(library), List.of()))
                         .filter(finding -> finding.severity() == Severity.ERROR).forEach(errors::add);
             }
         }
