@@ -17,6 +17,11 @@ final class FindingMaker {
 
     private FindingMaker() { }
 
+    /** A finding of the language that nobody is to be offered a fix for. */
+    static TextFinding of(Issue issue, Path file) {
+        return of(issue, file, List.of());
+    }
+
     /** A finding of the language; the first of its data is what mends it.
      *  @param fixes what mends it in the text */
     static TextFinding of(Issue issue, Path file, List<TextFix> fixes) {
