@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import mouldwright.check.Severity;
 import mouldwright.language.plan.Plans;
+import mouldwright.language.plan.ProjectSections;
 import mouldwright.model.Document;
 import mouldwright.plan.BuildPlan;
 import mouldwright.report.TextFinding;
@@ -86,7 +87,7 @@ final class LoadedSpec {
         return resource.getResourceServiceProvider().getResourceValidator();
     }
 
-    /** The texts that were read by now, by absolute path: the spec's own first. */
+    /** The texts that were read by now, by absolute path: the spec's own first, then libraries, tables and drawings. */
     Map<Path, String> texts() {
         Map<Path, String> texts = new LinkedHashMap<>();
         for (Resource one : resource.getResourceSet().getResources()) {
@@ -94,6 +95,7 @@ final class LoadedSpec {
                 texts.put(place(one), text.getParseResult().getRootNode().getText());
             }
         }
+        texts.putAll(injector.getInstance(ProjectSections.class).texts(resource));
         return texts;
     }
 

@@ -19,7 +19,7 @@ import mouldwright.plan.stage.Planner;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.xtext.util.IResourceScopeCache;
 
-/** The build plans of the plugs of a file, worked out once until the text changes. */
+/** The build plans of the plugs of a file, worked out once until the text changes, or a table or drawing it names. */
 public class Plans {
 
 	/**
@@ -34,6 +34,8 @@ public class Plans {
 
 	@Inject
 	private IResourceScopeCache cache;
+	@Inject
+	private ProjectSections sections;
 
 	/**
 	 * The plan of a plug whose text has no errors.
@@ -42,11 +44,11 @@ public class Plans {
 	 * @param cancelled asked often
 	 */
 	public Planned of(Plug plug, BooleanSupplier cancelled) {
-		return cache.get(List.of("plan", EcoreUtil.getURI(plug).fragment()), plug.eResource(), () -> plan(plug, cancelled));
+		return cache.get(List.of("plan", EcoreUtil.getURI(plug).fragment(), sections.texts(plug.eResource())), plug.eResource(), () -> plan(plug, cancelled));
 	}
 
-	private static Planned plan(Plug plug, BooleanSupplier cancelled) {
-		Reading reading = new SpecReader(new NodePlaces()).read(plug, surveys(plug));
+	private Planned plan(Plug plug, BooleanSupplier cancelled) {
+		Reading reading = new SpecReader(new NodePlaces(), sections, sections.memo()).read(plug, surveys(plug));
 		if (reading.spec().isEmpty())
 			return new Planned(Optional.empty(), reading.problems(), List.of());
 		BuildPlan plan = new Planner().plan(reading.spec().get(), cancelled);
