@@ -16,6 +16,9 @@ final class SectionChains {
     /** Nearer than this two figures of a table mean one point, metres: less than tables are rounded to. */
     private static final double SAME = 1e-4;
 
+    /** A point on a buttock this share of the way from one neighbour to the other, or less, stands too near beside a waterline. */
+    private static final double BESIDE = 0.25;
+
     private final List<SectionPoint> waterlines = new ArrayList<>();
     private final List<SectionPoint> buttocks = new ArrayList<>();
     private final Map<String, Double> heights = new TreeMap<>();
@@ -56,6 +59,7 @@ final class SectionChains {
         keel.ifPresent(merged::add);
         new ShortestMerge(waterlines, buttocks).order(keel, sheer).forEach(point -> append(merged, point));
         sheer.ifPresent(end -> end(merged, end, keel.isPresent()));
+        thin(merged);
         knuckles().forEach(knuckle -> insert(merged, knuckle));
         return Corners.markedAtCentreline(merged);
     }
@@ -69,6 +73,18 @@ final class SectionChains {
         while (merged.size() > (keel ? 1 : 0) && merged.getLast().distance(end) <= SAME)
             merged.removeLast();
         append(merged, end);
+    }
+
+    /** Leaves out points on buttocks that fall close beside one on a waterline: of two such points the rounding, and not the shape, gives the
+     *  direction of a curve through both. */
+    private void thin(List<SectionPoint> outline) {
+        for (int i = outline.size() - 2; i > 0; i--) {
+            SectionPoint before = outline.get(i - 1), here = outline.get(i), after = outline.get(i + 1);
+            double back = before.distance(here), on = here.distance(after);
+            boolean beside = back < on ? waterlines.contains(before) : waterlines.contains(after);
+            if (beside && buttocks.contains(here) && Math.min(back, on) < BESIDE * (back + on))
+                outline.remove(i);
+        }
     }
 
     private List<SectionPoint> knuckles() {
