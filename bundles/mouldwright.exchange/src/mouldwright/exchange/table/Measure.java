@@ -61,6 +61,8 @@ final class Measure {
     }
 
     private OptionalDouble plain(Grid.Row row, int column, double value, Optional<Unit> unit) {
+        if (value == 0)
+            return OptionalDouble.of(0);
         if (unit.isEmpty()) {
             if (!missingTold)
                 faults.add(row.line(), row.place(column), "the table does not say what its lengths are in",
