@@ -18,6 +18,7 @@ import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Tacit;
 import mouldwright.units.Dimension;
 import mouldwright.units.NotANumber;
+import mouldwright.units.Unit;
 import mouldwright.units.Units;
 import mouldwright.units.WrittenNumber;
 import org.eclipse.emf.ecore.EObject;
@@ -135,6 +136,11 @@ final class FigureReader {
         return Optional.empty();
     }
 
+    /** The unit of a bare length at a part of the model. */
+    Unit lengthUnit(EObject part) {
+        return formulas.lengthUnit(part);
+    }
+
     /** A length in metres, required; 0 where it cannot be understood, which is reported. */
     double length(Amount amount, EObject owner, EStructuralFeature feature) {
         return required(Dimension.LENGTH, amount, owner, feature);
@@ -194,6 +200,11 @@ final class FigureReader {
             problems.add(ReadProblem.Kind.DATE, owner, feature, "there is no day " + written);
             return Optional.empty();
         }
+    }
+
+    /** Reports, with what would mend it. */
+    void report(ReadProblem.Kind kind, EObject owner, EStructuralFeature feature, String message, String fix) {
+        problems.add(kind, owner, feature, message, fix);
     }
 
     /** Reports. */
