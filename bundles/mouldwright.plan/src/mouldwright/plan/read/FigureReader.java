@@ -18,7 +18,6 @@ import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Tacit;
 import mouldwright.units.Dimension;
 import mouldwright.units.NotANumber;
-import mouldwright.units.Units;
 import mouldwright.units.WrittenNumber;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -111,7 +110,7 @@ final class FigureReader {
             case Worked.Of(var of) -> {
                 if (of.dimension().equals(dimension))
                     yield Optional.of(of.si());
-                problems.add(ReadProblem.Kind.DIMENSION, amount, null, dimension.expectedBut(Written.of(amount), of.dimension()));
+                problems.add(ReadProblem.Kind.DIMENSION, amount, null, dimension.expectedBut(Written.of(amount), of.dimension()), LikelyUnit.fix(amount, dimension));
                 yield Optional.empty();
             }
         };
@@ -128,10 +127,9 @@ final class FigureReader {
                 problems.add(ReadProblem.Kind.FORMULA, amount, null, refusal.getMessage());
                 return Optional.empty();
             }
-        List<String> units = Units.unitsOf(dimension);
-        String example = units.isEmpty() ? "" : Written.of(amount) + " " + units.getFirst();
+        String example = LikelyUnit.of(amount, dimension).map(unit -> Written.of(amount) + " " + unit).orElse("");
         problems.add(ReadProblem.Kind.UNIT_MISSING, amount, null,
-                dimension.word() + " expected, " + Written.of(amount) + " has no unit" + (example.isEmpty() ? "" : "; " + example + "?"));
+                dimension.word() + " expected, " + Written.of(amount) + " has no unit" + (example.isEmpty() ? "" : "; " + example + "?"), LikelyUnit.fix(amount, dimension));
         return Optional.empty();
     }
 
