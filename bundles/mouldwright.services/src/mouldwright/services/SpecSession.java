@@ -53,6 +53,32 @@ public final class SpecSession {
     }
 
     /**
+     * Checks a text as if it stood in a file. The libraries it uses are those beside the file.
+     *
+     * @param file      whose text it would be
+     * @param text      to be checked
+     * @param cancelled asked often
+     */
+    public Checked checkText(Path file, String text, BooleanSupplier cancelled) {
+        Path whole = file.toAbsolutePath().normalize();
+        return check(Project.of(whole, source), whole, text, cancelled);
+    }
+
+    /**
+     * Does to a spec what may be done to it unasked, as often as it brings something new to mend. Nothing is written.
+     *
+     * @param file the spec
+     */
+    public Mended mend(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        Project project = Project.of(whole, source);
+        return switch (SpecFile.read(project, whole, source)) {
+            case ReadResult.Refused refused -> new Mended("", "", List.of());
+            case ReadResult.Text text -> new Mender(whole, changed -> check(project, whole, changed, () -> false)).mend(text.text());
+        };
+    }
+
+    /**
      * Lays a spec out anew.
      *
      * @param file the spec

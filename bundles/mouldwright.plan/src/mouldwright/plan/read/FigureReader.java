@@ -112,7 +112,7 @@ final class FigureReader {
             case Worked.Of(var of) -> {
                 if (of.dimension().equals(dimension))
                     yield Optional.of(of.si());
-                problems.add(ReadProblem.Kind.DIMENSION, amount, null, dimension.expectedBut(Written.of(amount), of.dimension()));
+                problems.add(ReadProblem.Kind.DIMENSION, amount, null, dimension.expectedBut(Written.of(amount), of.dimension()), LikelyUnit.fix(amount, dimension));
                 yield Optional.empty();
             }
         };
@@ -129,10 +129,9 @@ final class FigureReader {
                 problems.add(ReadProblem.Kind.FORMULA, amount, null, refusal.getMessage());
                 return Optional.empty();
             }
-        List<String> units = Units.unitsOf(dimension);
-        String example = units.isEmpty() ? "" : Written.of(amount) + " " + units.getFirst();
+        String example = LikelyUnit.of(amount, dimension).map(unit -> Written.of(amount) + " " + unit).orElse("");
         problems.add(ReadProblem.Kind.UNIT_MISSING, amount, null,
-                dimension.word() + " expected, " + Written.of(amount) + " has no unit" + (example.isEmpty() ? "" : "; " + example + "?"));
+                dimension.word() + " expected, " + Written.of(amount) + " has no unit" + (example.isEmpty() ? "" : "; " + example + "?"), LikelyUnit.fix(amount, dimension));
         return Optional.empty();
     }
 
