@@ -11,7 +11,7 @@ final class Csv {
 
     /** Adds a cell of words. */
     Csv words(String words) {
-        return cell(looksLikeFormula(words) ? "'" + words : words);
+        return cell(CellText.harmless(words));
     }
 
     /** Adds a cell with a number, written so that reading it gives the same number. */
@@ -29,10 +29,6 @@ final class Csv {
     /** All rows. */
     String text() {
         return out.toString();
-    }
-
-    private static boolean looksLikeFormula(String words) {
-        return !words.isEmpty() && "=+-@\t\r".indexOf(words.charAt(0)) >= 0;
     }
 
     private Csv cell(String text) {
