@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import mouldwright.project.OutputUnits;
-import mouldwright.project.SafeWrite;
-import mouldwright.project.WriteResult;
 import mouldwright.report.Caution;
 import mouldwright.report.CsvReport;
 import mouldwright.report.Estimate;
@@ -50,10 +48,7 @@ final class EstimateCommand implements Subcommand {
     @Override
     public int run(ParseResult parsed, ProcessIo io) {
         Path file = Paths.of(parsed.matchedPositionalValue(0, ""), io);
-        Optional<Path> target = Options.value(parsed, "--out").map(written -> Paths.of(written, io));
-        if (target.isPresent() && (target.get().equals(file) || target.get().toString().endsWith(".plug"))) {
-            throw new WrongUsage("--out would write over a spec: " + target.get().getFileName());
-        }
+        Optional<Path> target = Delivery.target(parsed, file, io);
         Optional<DrawOrder> order = DrawOrder.of(parsed);
         if (Options.value(parsed, "--table").isPresent() && !Options.value(parsed, "--format").orElse("text").equals("csv")) {
             throw new WrongUsage("--table is for --format csv");
@@ -65,7 +60,7 @@ final class EstimateCommand implements Subcommand {
                 Estimate likely = Estimate.of(plan, checked.revision(), checked.findings());
                 Estimate whole = order.map(draws -> likely.with(draws.of(plan))).orElse(likely);
                 Estimate estimate = Options.value(parsed, "--stage").map(stage -> one(whole, stage)).orElse(whole);
-                yield deliver(print(estimate, parsed, checked, io), target, io);
+                yield Delivery.of(print(estimate, parsed, checked, io), target, io);
             }
         };
     }
@@ -105,19 +100,5 @@ final class EstimateCommand implements Subcommand {
         boolean us = Options.value(parsed, "--units").map("us"::equals)
                 .orElseGet(() -> checked.project().settings().units().filter(units -> units == OutputUnits.US).isPresent());
         return us ? UnitSystem.US : UnitSystem.METRIC;
-    }
-
-    private static int deliver(String text, Optional<Path> target, ProcessIo io) {
-        if (target.isEmpty()) {
-            io.out().print(text);
-            return ExitCode.FINE;
-        }
-        return switch (SafeWrite.text(target.get(), text)) {
-            case WriteResult.Written written -> ExitCode.FINE;
-            case WriteResult.NotWritten(Path path, String message) -> {
-                io.err().print("mouldwright: " + new PathNames(io.directory()).of(path) + " is not written: " + message + "\n");
-                yield ExitCode.FILE;
-            }
-        };
     }
 }

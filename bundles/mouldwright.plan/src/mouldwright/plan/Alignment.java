@@ -9,8 +9,21 @@ import java.util.Optional;
  *  @param half      how far each lies off the centreline
  *  @param square    with which the first line is squared to the centreline
  *  @param tolerance of every figure, and of what the surveys read
+ *  @param holes     that line the plates up on wires or rods
  *  @param rows      plate by plate */
-public record Alignment(double x, double half, Square square, double tolerance, List<Row> rows) {
+public record Alignment(double x, double half, Square square, double tolerance, List<Hole> holes, List<Row> rows) {
+
+    /** A hole at the same place of every plate it fits.
+     *  @param y        to starboard
+     *  @param z        above the base
+     *  @param diameter of it
+     *  @param without  stations of the plates it does not fit */
+    public record Hole(double y, double z, double diameter, List<String> without) {
+        /** Copies its list. */
+        public Hole {
+            without = List.copyOf(without);
+        }
+    }
 
     /** A right angle by 3, 4 and 5, laid off from where the first line crosses the centreline.
      *  @param across   along the line
@@ -38,8 +51,9 @@ public record Alignment(double x, double half, Square square, double tolerance, 
      *  @param within whether both keep the tolerance */
     public record Reading(double leans, double high, boolean within) { }
 
-    /** Copies its list. */
+    /** Copies its lists. */
     public Alignment {
+        holes = List.copyOf(holes);
         rows = List.copyOf(rows);
     }
 }

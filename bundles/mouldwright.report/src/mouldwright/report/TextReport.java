@@ -31,6 +31,8 @@ public final class TextReport {
             new GridTable("shape", "station.", "station"),
             new GridTable("shape", "bay.", "bay"),
             new PlateTable(),
+            new MemberTable(),
+            new AlignmentTable(),
             new GridTable("fill", "bay.", "bay"),
             new PourTable(),
             new PourOrderTable(),

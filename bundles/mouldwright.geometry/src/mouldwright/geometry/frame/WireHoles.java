@@ -84,7 +84,7 @@ public final class WireHoles {
         for (int c = 1; c <= columns; c++)
             for (int r = 0; r <= rows; r++)
                 if (most[c][r] > 1)
-                    pairs.add(new Pair(c * across, bottom + r * up, most[c][r]));
+                    pairs.add(new Pair(tidy(c * across), tidy(bottom + r * up), most[c][r]));
         return pairs;
     }
 
@@ -100,6 +100,11 @@ public final class WireHoles {
 
     private boolean holds(List<Crosscut.Span> spans, double at) {
         return spans.stream().anyMatch(span -> span.holds(at - clear, at + clear));
+    }
+
+    /** Without the digits that multiplying leaves behind. */
+    private static double tidy(double place) {
+        return Math.rint(place * 1e4) / 1e4;
     }
 
     private static double step(double size) {

@@ -44,13 +44,14 @@ final class FittingReader {
             if (y.isPresent() && z.isPresent())
                 places.add(new Fittings.HolePlace(y.get(), z.get()));
         });
-        return new Fittings(length("holes", m.getHoles()).orElseGet(Defaults::holes), places, join(m), base(m.getBase()), strongback(m.getStrongback()),
+        return new Fittings(length("holes", m.getHoles()).orElseGet(Defaults::holes), places, join(m.getJoin()), base(m.getBase()), strongback(m.getStrongback()),
                 length("gauge depth", m.getGauge()).orElseGet(Defaults::gauge));
     }
 
-    private Fittings.Join join(mouldwright.model.Frame m) {
-        return m.isScarf() ? new Fittings.Join.Scarf(figures.given("scarf", RATIO, m.getSlope()).orElseGet(Defaults::scarf))
-                : new Fittings.Join.Strap(length("strap", m.getStrap()));
+    private Fittings.Join join(mouldwright.model.Join m) {
+        if (m != null && m.isScarf())
+            return new Fittings.Join.Scarf(figures.given("scarf", RATIO, m.getSlope()).orElseGet(Defaults::scarf));
+        return new Fittings.Join.Strap(m == null ? Optional.empty() : length("strap", m.getStrap()));
     }
 
     private Optional<Fittings.Base> base(mouldwright.model.Base m) {

@@ -15,7 +15,7 @@ import mouldwright.plan.spec.Survey;
 /** Works out what the plates are set up by: heights, offsets and diagonals by Pythagoras. */
 final class Aligning {
 
-    /** Datum points are set off in whole numbers of these, at least one past the broadest plate, m. */
+    /** Datum points are set off in whole numbers of these, one at least past the broadest plate, m. */
     private static final double STEP = 0.050;
     /** The unit of the 3-4-5 triangle is a whole number of these, m. */
     private static final double UNIT = 0.010;
@@ -36,11 +36,16 @@ final class Aligning {
             return Optional.empty();
         double x = made.plates().getFirst().plate().x();
         double broadest = made.plates().stream().map(one -> one.plate().cut()).mapToDouble(cut -> Math.max(cut.maxY(), -cut.minY())).max().orElse(0);
-        double half = (Math.floor(broadest / STEP) + 1) * STEP;
+        double half = (Math.ceil(broadest / STEP) + 1) * STEP;
         double unit = Math.max(1, Math.floor(Math.min(half / 3, (made.plates().getLast().plate().x() - x) / 4) / UNIT)) * UNIT;
         Optional<Double> common = HeightLine.of(made);
-        return Optional.of(new Alignment(x, half, new Alignment.Square(3 * unit, 4 * unit, 5 * unit), frame.tolerance().likely(),
+        return Optional.of(new Alignment(x, half, new Alignment.Square(3 * unit, 4 * unit, 5 * unit), frame.tolerance().likely(), holes(),
                 made.plates().stream().map(one -> row(one, x, half, common)).toList()));
+    }
+
+    private List<Alignment.Hole> holes() {
+        return made.holes().stream().map(place -> new Alignment.Hole(place.y(), place.z(), frame.fittings().holes().likely(),
+                made.plates().stream().filter(one -> !one.holes().contains(place)).map(one -> one.border().name()).toList())).toList();
     }
 
     private Alignment.Row row(FrameMeasures.Made one, double x, double half, Optional<Double> common) {
