@@ -22,12 +22,14 @@ final class MemberTable implements TextReport.StageTable {
         }
         Figure section = new Figure(display, members.stream().mapToDouble(member -> Math.max(member.width(), member.depth())).max().orElse(0), Dimension.LENGTH);
         Figure length = new Figure(display, members.stream().mapToDouble(Member::length).max().orElse(0), Dimension.LENGTH);
-        Table table = new Table().words("timber").figures("of").figures("width", section.unit()).figures("depth", section.unit()).figures("length", length.unit())
-                .words("marked from its forward end at");
+        Table table = new Table().words("timber").figures("of").figures("width", section.unit()).figures("depth", section.unit()).figures("length", length.unit());
         for (Member member : members) {
-            table.row(List.of(member.name(), String.valueOf(member.quantity()), section.of(member.width()), section.of(member.depth()), length.of(member.length()),
-                    member.marks().stream().map(mark -> mark.name() + " " + length.of(mark.at())).collect(Collectors.joining(", "))));
+            table.row(List.of(member.name(), String.valueOf(member.quantity()), section.of(member.width()), section.of(member.depth()), length.of(member.length())));
         }
         table.print("  ", out);
+        for (Member member : members) {
+            Paragraph.print("  ", "    ", member.name() + ", " + length.unit() + " from its forward end: "
+                    + member.marks().stream().map(mark -> mark.name() + " " + length.of(mark.at())).collect(Collectors.joining(", ")), out);
+        }
     }
 }
