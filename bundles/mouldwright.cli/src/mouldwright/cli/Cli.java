@@ -26,6 +26,7 @@ public final class Cli {
             new MeshCommand(),
             new ImportCommand(),
             new FormatCommand(),
+            new OffsetsCommand(),
             new ServeCommand());
 
     private final List<Subcommand> commands;
