@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -165,6 +166,25 @@ class DrawingsTest {
         String spline = "0\nSPLINE\n8\nS\n71\n1\n" + knots + (knots.isEmpty() ? "" : "\n") + "10\n0\n20\n0\n10\n5\n20\n5\n";
         Drawing read = Drawings.read("0\nSECTION\n2\nENTITIES\n" + spline + "0\nENDSEC\n0\nEOF\n").drawing().orElseThrow();
         assertThat(read.layers().get("S").faults()).hasSize(knots.startsWith("40\n0\n40\n0\n40\n1\n40\n1") ? 0 : 1);
+    }
+
+    /** Half a circle of thousands of chords: edges shorter than the tolerance hold together, and what is too much is told. */
+    @Test void edgesShorterThanTheToleranceAreNoGap() {
+        assertThat(DrawnSection.of("A", arcOf(4000, 20), MM, false, DrawnSection.TOLERANCE).faults()).isEmpty();
+        assertThat(DrawnSection.of("A", arcOf(19_000, 300), MM, false, DrawnSection.TOLERANCE).faults().stream().map(Fault::words)).singleElement().asString()
+                .matches("layer A: its outline has \\d+ points, more than 2000");
+        assertThat(DrawnSection.of("A", arcOf(20_001, 300), MM, false, DrawnSection.TOLERANCE).faults()).hasSize(1);
+    }
+
+    private static Drawing.Layer arcOf(int edges, double radius) {
+        List<Curve> curves = new ArrayList<>();
+        for (int i = 0; i < edges; i++)
+            curves.add(new Straight(onArc(Math.PI * i / edges, radius), onArc(Math.PI * (i + 1) / edges, radius)));
+        return new Drawing.Layer(curves, List.of());
+    }
+
+    private static Point onArc(double angle, double radius) {
+        return new Point(radius * Math.sin(angle), radius - radius * Math.cos(angle));
     }
 
     @Test void aLayerOfNothingIsTold() {
