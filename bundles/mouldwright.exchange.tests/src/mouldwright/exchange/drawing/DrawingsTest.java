@@ -33,10 +33,12 @@ class DrawingsTest {
     @TempDir
     private static Path folder;
     private static Outside.Drawn drawn;
+    private static Map<String, List<Point>> byGdal;
     private static Drawing drawing;
 
     @BeforeAll static void draw() {
         drawn = Outside.drawn(folder);
+        byGdal = Outside.byGdal(folder, drawn.file());
         DrawingResult result = Drawings.read(drawn.text());
         assertThat(result.faults()).isEmpty();
         drawing = result.drawing().orElseThrow();
@@ -69,9 +71,8 @@ class DrawingsTest {
     @ParameterizedTest
     @ValueSource(strings = {"box", "bulged", "old", "weighted", "fifth", "behind", "round"})
     void placesOnLinesAsGdalReadsThemLieOnTheSection(String layer) {
-        Map<String, List<Point>> places = Outside.byGdal(folder, drawn.file());
-        assertThat(places.get(layer)).hasSizeGreaterThan(2);
-        assertThat(farthest(layer, places.get(layer))).isLessThan(1.1e-4);
+        assertThat(byGdal.get(layer)).hasSizeGreaterThan(2);
+        assertThat(farthest(layer, byGdal.get(layer))).isLessThan(1.1e-4);
     }
 
     /** How far from the lofted section the farthest of some places lies, metres. */
