@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,10 +33,12 @@ class DrawingsTest {
     @TempDir
     private static Path folder;
     private static Outside.Drawn drawn;
+    private static Map<String, List<Point>> byGdal;
     private static Drawing drawing;
 
     @BeforeAll static void draw() {
         drawn = Outside.drawn(folder);
+        byGdal = Outside.byGdal(folder, drawn.file());
         DrawingResult result = Drawings.read(drawn.text());
         assertThat(result.faults()).isEmpty();
         drawing = result.drawing().orElseThrow();
@@ -68,9 +71,8 @@ class DrawingsTest {
     @ParameterizedTest
     @ValueSource(strings = {"box", "bulged", "old", "weighted", "fifth", "behind", "round"})
     void placesOnLinesAsGdalReadsThemLieOnTheSection(String layer) {
-        Map<String, List<Point>> places = Outside.byGdal(folder, drawn.file());
-        assertThat(places.get(layer)).hasSizeGreaterThan(2);
-        assertThat(farthest(layer, places.get(layer))).isLessThan(1.1e-4);
+        assertThat(byGdal.get(layer)).hasSizeGreaterThan(2);
+        assertThat(farthest(layer, byGdal.get(layer))).isLessThan(1.1e-4);
     }
 
     /** How far from the lofted section the farthest of some places lies, metres. */
@@ -153,9 +155,9 @@ class DrawingsTest {
                 .satisfies(fault -> assertThat(fault.words()).isEqualTo("line 17: `x8` is no group code"));
     }
 
-    @Test void aMillionEntitiesAreToldToBeTooMany() {
+    @Test void moreThanAHundredThousandEntitiesAreToldToBeTooMany() {
         String line = "0\nLINE\n8\nA\n10\n0\n20\n0\n11\n1\n21\n1\n";
-        String text = "0\nSECTION\n2\nENTITIES\n" + line.repeat(1_000_000) + "0\nENDSEC\n0\nEOF\n";
+        String text = "0\nSECTION\n2\nENTITIES\n" + line.repeat(100_001) + "0\nENDSEC\n0\nEOF\n";
         assertThat(Drawings.read(text).faults()).singleElement().satisfies(fault -> assertThat(fault.words()).contains("more than 100000 entities"));
     }
 
@@ -165,6 +167,25 @@ class DrawingsTest {
         String spline = "0\nSPLINE\n8\nS\n71\n1\n" + knots + (knots.isEmpty() ? "" : "\n") + "10\n0\n20\n0\n10\n5\n20\n5\n";
         Drawing read = Drawings.read("0\nSECTION\n2\nENTITIES\n" + spline + "0\nENDSEC\n0\nEOF\n").drawing().orElseThrow();
         assertThat(read.layers().get("S").faults()).hasSize(knots.startsWith("40\n0\n40\n0\n40\n1\n40\n1") ? 0 : 1);
+    }
+
+    /** Half a circle of thousands of chords: edges shorter than the tolerance hold together, and what is too much is told. */
+    @Test void edgesShorterThanTheToleranceAreNoGap() {
+        assertThat(DrawnSection.of("A", arcOf(4000, 20), MM, false, DrawnSection.TOLERANCE).faults()).isEmpty();
+        assertThat(DrawnSection.of("A", arcOf(8_000, 300), MM, false, DrawnSection.TOLERANCE).faults().stream().map(Fault::words)).singleElement().asString()
+                .matches("layer A: its outline has \\d+ points, more than 2000");
+        assertThat(DrawnSection.of("A", arcOf(20_001, 300), MM, false, DrawnSection.TOLERANCE).faults()).hasSize(1);
+    }
+
+    private static Drawing.Layer arcOf(int edges, double radius) {
+        List<Curve> curves = new ArrayList<>();
+        for (int i = 0; i < edges; i++)
+            curves.add(new Straight(onArc(Math.PI * i / edges, radius), onArc(Math.PI * (i + 1) / edges, radius)));
+        return new Drawing.Layer(curves, List.of());
+    }
+
+    private static Point onArc(double angle, double radius) {
+        return new Point(radius * Math.sin(angle), radius - radius * Math.cos(angle));
     }
 
     @Test void aLayerOfNothingIsTold() {

@@ -78,9 +78,10 @@ class TablesTest {
         assertThat(faults("station,y,z\nA,0,\nA,1,1")).containsExactly("cell C2: a point is two figures, and z is missing");
     }
 
+    /** Nothing is nothing in any unit, so the first figure that is more is asked about. */
     @Test void aTableThatDoesNotSayItsUnitsIsAsked() {
         assertThat(Tables.read("station,y,z\nA,0,0\nA,1,1", Optional.empty()).faults()).singleElement().satisfies(fault -> {
-            assertThat(fault.words()).isEqualTo("cell B2: the table does not say what its lengths are in");
+            assertThat(fault.words()).isEqualTo("cell B3: the table does not say what its lengths are in");
             assertThat(fault.remedy()).contains("y (mm)");
         });
     }

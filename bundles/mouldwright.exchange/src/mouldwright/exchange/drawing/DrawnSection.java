@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import mouldwright.exchange.Fault;
 import mouldwright.exchange.Faults;
+import mouldwright.exchange.SectionPoint;
 import mouldwright.units.Unit;
 
 /** Makes a section's outline of what lies on a layer. */
@@ -15,6 +16,9 @@ public final class DrawnSection {
 
     /** More curves than any section has. */
     private static final int MOST = 20_000;
+
+    /** More points than any section needs, and than a loft should be made of. */
+    private static final int MOST_POINTS = 2000;
 
     private final String name;
     private final double tolerance;
@@ -42,8 +46,10 @@ public final class DrawnSection {
         double metre = unit.factor(), near = tolerance / metre;
         Optional<Chain> chain = drawn.size() > MOST ? none("more than " + MOST + " lines lie on it", "leave the section alone on its layer")
                 : full ? whole(drawn, near) : half(drawn, near);
-        return chain.map(found -> new OutlineResult(new OutlineFit(found, metre, tolerance, full).points(), List.of()))
-                .orElseGet(() -> new OutlineResult(List.of(), faults.all()));
+        List<SectionPoint> points = chain.map(found -> new OutlineFit(found, metre, tolerance, full).points()).orElse(List.of());
+        if (points.size() > MOST_POINTS)
+            none("its outline has " + points.size() + " points, more than " + MOST_POINTS, "draw it with fewer, or of arcs and splines");
+        return faults.none() ? new OutlineResult(points, List.of()) : new OutlineResult(List.of(), faults.all());
     }
 
     private Optional<Chain> none(String message, String remedy) {
@@ -65,10 +71,9 @@ public final class DrawnSection {
     }
 
     private Optional<Chain> joined(List<Curve> curves, double near) {
-        List<Curve> kept = curves.stream().filter(curve -> curve.start().distance(curve.end()) > near || curve.at(0.5).distance(curve.start()) > near).toList();
-        if (kept.isEmpty())
+        Joiner joiner = new Joiner(curves, near);
+        if (joiner.isEmpty())
             return none("nothing lies on it", "draw the section there, or name another layer");
-        Joiner joiner = new Joiner(kept, near);
         Optional<Chain> chain = joiner.chain();
         return chain.isPresent() ? chain : none(joiner.obstacle(), "close gaps, and take out what is double or beside the outline");
     }

@@ -38,9 +38,13 @@ final class Groups {
     }
 
     private int code(String written) {
-        boolean number = !written.isEmpty() && written.length() <= 5 && written.chars().allMatch(c -> c >= '0' && c <= '9');
-        if (number)
-            return Integer.parseInt(written);
+        int number = 0;
+        for (int i = 0; i < written.length() && number >= 0; i++) {
+            char c = written.charAt(i);
+            number = c >= '0' && c <= '9' && i < 5 ? 10 * number + c - '0' : -1;
+        }
+        if (number >= 0 && !written.isEmpty())
+            return number;
         faults.add(codeLine, "line " + codeLine, "`" + (written.length() > 20 ? written.substring(0, 20) + "..." : written) + "` is no group code",
                 "save the drawing again, as DXF in text");
         return -1;

@@ -14,11 +14,12 @@ final class Joiner {
     /** The joint at the start and at the end of each curve. */
     private final int[] joints;
     private final List<List<Integer>> ends = new ArrayList<>();
+    private int count;
 
     /** What is wrong, with the place. */
     private String obstacle = "";
 
-    /** @param curves of some length each @param tolerance in their units, positive */
+    /** @param tolerance in the curves' units, positive */
     Joiner(List<Curve> curves, double tolerance) {
         this.curves = curves;
         this.tolerance = tolerance;
@@ -46,8 +47,23 @@ final class Joiner {
                 squares.computeIfAbsent(List.of(column, row), square -> new ArrayList<>()).add(nearest);
             }
             joints[end] = nearest;
-            ends.get(nearest).add(end);
         }
+        for (int i = 0; i < curves.size(); i++)
+            if (!isSpeck(i)) {
+                count++;
+                ends.get(joints[2 * i]).add(2 * i);
+                ends.get(joints[2 * i + 1]).add(2 * i + 1);
+            }
+    }
+
+    /** Shorter than the tolerance: it lies within one joint. */
+    private boolean isSpeck(int i) {
+        return joints[2 * i] == joints[2 * i + 1] && curves.get(i).at(0.5).distance(curves.get(i).start()) <= tolerance;
+    }
+
+    /** Whether there is no curve longer than the tolerance. */
+    boolean isEmpty() {
+        return count == 0;
     }
 
     private Point place(int end) {
@@ -69,8 +85,9 @@ final class Joiner {
             if (ends.get(joint).size() == 1)
                 loose.add(joint);
         }
-        List<Curve> ordered = walk(loose.isEmpty() ? 0 : ends.get(loose.getFirst()).getFirst());
-        if (ordered.size() < curves.size())
+        List<Curve> ordered = walk(loose.isEmpty() ? ends.stream().filter(joint -> !joint.isEmpty()).findFirst().orElseThrow().getFirst()
+                : ends.get(loose.getFirst()).getFirst());
+        if (ordered.size() < count)
             return stopped(loose.size() > 2 ? gap(loose) : "it is in several pieces that do not touch");
         return Optional.of(new Chain(ordered, loose.isEmpty()));
     }
@@ -83,7 +100,7 @@ final class Joiner {
     private List<Curve> walk(int from) {
         List<Curve> ordered = new ArrayList<>();
         int end = from;
-        while (end >= 0 && ordered.size() < curves.size()) {
+        while (end >= 0 && ordered.size() < count) {
             Curve curve = curves.get(end / 2);
             ordered.add(end % 2 == 0 ? curve : curve.reversed());
             int out = end ^ 1, next = -1;

@@ -33,6 +33,9 @@ sealed interface CellNumber {
     /** Text that a spreadsheet would reckon with. */
     Pattern FORMULA = Pattern.compile("[=@].*|[+-](?![\\d.,]).*", Pattern.DOTALL);
 
+    /** Figures with commas, of which nobody knows what they part. */
+    Pattern THOUSANDS = Pattern.compile("-?\\d{1,3}(,\\d{3})+");
+
     /** Reads a cell.
      *  @param written as it stands
      *  @param commaParts whether commas part the cells of this table */
@@ -47,7 +50,7 @@ sealed interface CellNumber {
             return feet(builders, text);
         if (FORMULA.matcher(text).matches())
             return new Wrong("`" + shown(text) + "` is a formula, not a figure", "save the table with its values");
-        if (commaParts && text.matches("-?\\d{1,3}(,\\d{3})+"))
+        if (commaParts && THOUSANDS.matcher(text).matches())
             return new Wrong("`" + text + "` may be thousands or thousandths", "write it without the comma, or with a decimal point");
         return switch (WrittenNumber.parse(text.startsWith("+") ? text.substring(1) : text)) {
             case WrittenNumber.Value value -> new Plain(value.value());
