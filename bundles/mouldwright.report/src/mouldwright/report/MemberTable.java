@@ -28,6 +28,9 @@ final class MemberTable implements TextReport.StageTable {
         }
         table.print("  ", out);
         for (Member member : members) {
+            if (member.marks().size() < 2) {
+                continue;
+            }
             Paragraph.print("  ", "    ", member.name() + ", " + length.unit() + " from its forward end: "
                     + member.marks().stream().map(mark -> mark.name() + " " + length.of(mark.at())).collect(Collectors.joining(", ")), out);
         }
