@@ -28,6 +28,9 @@ final class MemberTable implements StageTable {
         }
         out.table(table);
         for (Member member : members) {
+            if (member.marks().size() < 2) {
+                continue;
+            }
             out.note(member.name() + ", " + length.unit() + " from its forward end: "
                     + member.marks().stream().map(mark -> mark.name() + " " + length.of(mark.at())).collect(Collectors.joining(", ")));
         }
