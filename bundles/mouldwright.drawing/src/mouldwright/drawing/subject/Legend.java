@@ -45,7 +45,7 @@ final class Legend {
     /** A place found, by its number. @param about key of what it is */
     Legend number(int number, String words, String about) {
         entries.add(new Entry(List.of(new Mark.Circle(new Spot(0, 0), 2.1, Pen.full(Tone.ALARM, 0.35)),
-                new Mark.Words(Integer.toString(number), new Spot(0, -LETTERS * 0.9 / 2), LETTERS * 0.9, Mark.Anchor.MIDDLE, 0, Tone.ALARM)), words, about));
+                new Mark.Words(Integer.toString(number), new Spot(0, -1.1), 2.2, Mark.Anchor.MIDDLE, 0, Tone.ALARM)), words, about));
         return this;
     }
 

@@ -128,13 +128,18 @@ final class SectionDrawing {
             Mark.Fill wood = new Mark.Fill.Even(Tone.WOOD, 0.28);
             board.draw(Role.AREA, new Mark.Area(rings, wood));
             rings.forEach(ring -> board.path(Role.PLATE, ring));
-            legend.area(wood, Role.PLATE.pen(), "plate, cut edge with " + (one.pocketed() ? "pocket and slots" : "slots") + "; stands " + (one.plate().side() == Side.AFT ? "aft" : "forward")
+            legend.area(wood, Role.PLATE.pen(), "plate" + cutOut(one) + "; stands " + (one.plate().side() == Side.AFT ? "aft" : "forward")
                     + " of its line");
             one.plate().bevelLine().ifPresent(line -> {
                 board.draw(Role.SCORE, new Mark.Line(view.ring(line), Role.SCORE.pen()));
                 legend.line(Role.SCORE.pen(), "bevel line on the smaller face");
             });
         });
+    }
+
+    private String cutOut(FrameMeasures.Made plate) {
+        boolean slotted = plan.spec().frame().filter(frame -> !frame.backbones().isEmpty()).isPresent();
+        return plate.pocketed() ? slotted ? " with pocket and slots" : " with pocket" : slotted ? " with slots" : "";
     }
 
     private void foam() {
@@ -203,10 +208,10 @@ final class SectionDrawing {
         Extent box = board.extent().orElseThrow().grown(3);
         Outline all = slice.outline(1e-4);
         double base = view.at(0, 0).y();
-        board.line(Role.AXIS, new Spot(view.zero().x(), Math.min(box.bottom(), base - 3)), new Spot(view.zero().x(), box.top()));
+        board.line(Role.AXIS, new Spot(view.zero().x(), Math.min(box.bottom(), base - 2)), new Spot(view.zero().x(), box.top()));
         board.line(Role.AXIS, new Spot(box.left(), base), new Spot(box.right(), base));
         board.draw(Role.TEXT, new Mark.Words("base", new Spot(box.right(), base + 0.8), 2.3, Mark.Anchor.END, 0, Tone.SOFT));
-        double left = box.left() - 3, below = Math.min(box.bottom(), base) - 5;
+        double left = box.left() - 3, below = Math.min(box.bottom(), base) - 7.5;
         double widest = view.at(all.minY(), 0).x();
         board.dimension(view.at(all.minY(), (all.minZ() + all.maxZ()) / 2), view.at(all.maxY(), (all.minZ() + all.maxZ()) / 2),
                 below - view.at(0, (all.minZ() + all.maxZ()) / 2).y(), Said.mm(all.maxY() - all.minY()), FIGURE);
