@@ -23,10 +23,11 @@ public final class Cli {
             new EstimateCommand(),
             new ExplainCommand(),
             new TemplatesCommand(),
+            new DrawCommand(),
+            new OffsetsCommand(),
             new MeshCommand(),
             new ImportCommand(),
             new FormatCommand(),
-            new OffsetsCommand(),
             new ServeCommand());
 
     private final List<Subcommand> commands;
