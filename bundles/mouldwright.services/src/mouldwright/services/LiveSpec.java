@@ -121,6 +121,11 @@ public final class LiveSpec {
         lastPlans = fresh;
     }
 
+    /** Of this version there will be no plan. */
+    void giveUp() {
+        planned = true;
+    }
+
     List<CompletableFuture<Checked>> waiting() {
         return waiting;
     }

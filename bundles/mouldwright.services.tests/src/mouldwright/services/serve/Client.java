@@ -104,7 +104,7 @@ final class Client implements LanguageClient, AutoCloseable {
 
     /** The findings of the latest version once everything about it is known: a command that needs the plan comes back after them. */
     List<Diagnostic> settled(String uri) {
-        server.getWorkspaceService().executeCommand(new ExecuteCommandParams("mouldwright.plan", List.of(uri))).handle((done, refused) -> done).join();
+        server.getWorkspaceService().executeCommand(new ExecuteCommandParams("mouldwright.plan", List.of(uri))).handle((done, refused) -> done).orTimeout(PATIENCE, TimeUnit.SECONDS).join();
         PublishDiagnosticsParams last = null;
         while (last == null || !published.isEmpty()) {
             PublishDiagnosticsParams params = take();

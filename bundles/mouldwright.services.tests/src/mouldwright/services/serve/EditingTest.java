@@ -141,6 +141,17 @@ class EditingTest {
         assertThat(Served.applied(text, fix.getEdit().getChanges().get(uri))).isEqualTo(Served.BOX);
     }
 
+    @Test void whatThePlanFindsIsMendedInTheText() { // an overfill less than what carving takes is found in the plan alone
+        String text = Served.BOX.replace("overfill 15", "overfill 1");
+        String uri = open(text);
+        List<String> before = codes(uri);
+        CodeAction fix = actions(uri, Served.at(text, "station B")).stream().filter(one -> one.getKind().equals(CodeActionKind.QuickFix)).findFirst().orElseThrow();
+        String code = fix.getDiagnostics().getFirst().getCode().getLeft();
+        assertThat(before).contains(code);
+        client.change(uri, new TextDocumentContentChangeEvent(Served.applied(text, fix.getEdit().getChanges().get(uri))));
+        assertThat(codes(uri)).doesNotContain(code);
+    }
+
     private List<CodeAction> actions(String uri, Position at) {
         return Client.get(client.server().getTextDocumentService().codeAction(new CodeActionParams(new TextDocumentIdentifier(uri), new Range(at, at), new CodeActionContext(List.of()))))
                 .stream().map(either -> either.getRight()).toList();

@@ -58,10 +58,19 @@ final class Wire implements AutoCloseable {
     /** The next answer, past notifications and requests of the server. */
     JsonObject read() {
         while (true) {
-            JsonObject message = message();
+            JsonObject message = inTime();
             if (!message.has("method")) {
                 return message;
             }
+        }
+    }
+
+    /** A server that does not answer fails the test; it does not hold it up for ever. */
+    private JsonObject inTime() {
+        try {
+            return CompletableFuture.supplyAsync(this::message).get(300, TimeUnit.SECONDS);
+        } catch (InterruptedException | java.util.concurrent.ExecutionException | java.util.concurrent.TimeoutException e) {
+            throw new IllegalStateException("the server does not answer", e);
         }
     }
 
