@@ -36,6 +36,11 @@ final class Plans {
         }
     }
 
+    /** The plan of an example. */
+    static BuildPlan example(String name) {
+        return SpecSession.start().check(Path.of("../../examples", name).toAbsolutePath().normalize(), () -> false).plans().values().iterator().next();
+    }
+
     static Stream<Layer.Item> items(Drawing drawing, Role role) {
         return drawing.layers().stream().filter(layer -> layer.role() == role).flatMap(layer -> layer.items().stream());
     }

@@ -16,6 +16,7 @@ import mouldwright.drawing.Role;
 import mouldwright.drawing.Spot;
 import mouldwright.drawing.Tone;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.Hazard;
 import mouldwright.plan.TaskEntry;
 import mouldwright.units.Dimension;
 
@@ -86,6 +87,8 @@ final class ProgrammeDrawing {
             row(rows.get(i), -(i + 0.5) * ROW);
         Legend legend = new Legend().area(WORK, EDGE, "work").area(WORK, CRITICAL, "on the critical path: the job ends later if it does").area(WAIT, EDGE, "wait: cure, which goes on at night and on days off")
                 .area(OFF, Pen.full(Tone.FAINT, 0.13), "days off").note("Hours are person-hours, likely figures.");
+        plan.tasks().stream().flatMap(task -> task.hazards().stream()).distinct().sorted().forEach(hazard -> legend.note(hazard.words()));
+        legend.note(Hazard.DEFERENCE);
         return SheetFrame.around(board, legend, "Programme of " + plan.plug(), under(), code, WIDTH, board.extent().orElseThrow().with(new Extent(0, bottom, NAMES + HOURS + BARS, 0)))
                 .finish("A programme of " + plan.tasks().size() + " tasks over " + days + " days, those on the critical path outlined");
     }

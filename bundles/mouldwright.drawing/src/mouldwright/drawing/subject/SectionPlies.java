@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import mouldwright.geometry.loft.GirthBand;
 import mouldwright.geometry.loft.GirthPlace;
+import mouldwright.plan.spec.Band;
 import mouldwright.plan.spec.Place;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
@@ -29,7 +30,7 @@ final class SectionPlies {
             everywhere.forEach((mat, count) -> found.add(new Plies(GirthBand.WHOLE, count(count) + mat)));
             for (Skin.Rule rule : skin.rules())
                 if (rule instanceof Skin.Rule.AddPlies add && covers(spec, add, x))
-                    found.add(new Plies(new GirthBand(place(add.band().from()), place(add.band().to())), count(add.count()) + add.mat().name() + ", added"));
+                    found.add(new Plies(band(add.band()), count(add.count()) + add.mat().name() + ", added"));
         });
         return found;
     }
@@ -41,6 +42,10 @@ final class SectionPlies {
     private static boolean covers(Spec spec, Skin.Rule.AddPlies rule, double x) {
         double[] ends = spec.body().stations().stream().filter(s -> s.name().equals(rule.span().from()) || s.name().equals(rule.span().to())).mapToDouble(s -> s.x()).sorted().toArray();
         return ends.length == 2 && x >= ends[0] && x <= ends[1];
+    }
+
+    static GirthBand band(Band band) {
+        return new GirthBand(place(band.from()), place(band.to()));
     }
 
     private static GirthPlace place(Place place) {
