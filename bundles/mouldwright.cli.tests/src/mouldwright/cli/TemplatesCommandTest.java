@@ -63,7 +63,7 @@ class TemplatesCommandTest {
     }
 
     @Test void aPlateInTheWrongUnitIsRefusedBeforeAnythingIsWritten() throws Exception {
-        Files.writeString(folder.resolve("box.plug"), BOX.replace("units mm", "units m"));
+        Files.writeString(folder.resolve("box.plug"), BOX.replace("units mm", "units m").replace("1220 mm by 2440 mm", "500 m by 500 m"));
         Run outcome = Run.in(folder, "templates", "box.plug", "--out", "print");
         assertThat(outcome.code()).isEqualTo(ExitCode.ERRORS);
         assertThat(outcome.err()).containsPattern("Plate A takes \\d+ pages of a4, 400 at most: print on a roll .--paper roll., or look at the unit");

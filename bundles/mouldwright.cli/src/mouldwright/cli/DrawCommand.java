@@ -16,8 +16,6 @@ import picocli.CommandLine.ParseResult;
 /** Writes drawings of a plan to scale. */
 final class DrawCommand implements Subcommand {
 
-    private static final List<String> SUBJECTS = Arrays.stream(Subjects.values()).map(Subjects::subject).toList();
-
     @Override
     public String name() {
         return "draw";
@@ -30,7 +28,8 @@ final class DrawCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec) {
-        spec.addOption(Options.choice("--only", String.join("|", SUBJECTS), "these alone; else all", SUBJECTS));
+        List<String> subjects = Arrays.stream(Subjects.values()).map(Subjects::subject).toList();
+        spec.addOption(Options.choice("--only", String.join("|", subjects), "these alone; else all", subjects));
         DrawingOutput.describeToScale(spec);
         spec.addOption(Options.text("--plug", "NAME", "which plug, where the file has several"));
         spec.addPositional(Options.parameter(0, "FILE", "a spec"));
