@@ -39,7 +39,7 @@ class SheetsCommandTest {
                     frame { sheet Ply measured 12 %s }
                 }
                 """.formatted(sheet, frame));
-        List<String> arguments = new ArrayList<>(List.of("sheets", "b.plug", "--trials", "30"));
+        List<String> arguments = new ArrayList<>(List.of("sheets", "b.plug", "--trials", "12"));
         arguments.addAll(List.of(more));
         return Run.in(folder, arguments.toArray(String[]::new));
     }
@@ -58,7 +58,7 @@ class SheetsCommandTest {
 
     /** By overlay and distance of the JTS library, which had no part in laying them. */
     @Test void thePlatesOfTheCanopyLieAKerfApartWithinTheirSheets() {
-        JsonObject birch = json(Run.in(EXAMPLES, "sheets", CANOPY, "--format", "json", "--trials", "30"));
+        JsonObject birch = json(Run.in(EXAMPLES, "sheets", CANOPY, "--format", "json", "--trials", "12"));
         double kerf = birch.get("kerf").getAsDouble(), margin = birch.get("margin").getAsDouble();
         JsonArray placements = birch.getAsJsonArray("placements");
         assertThat(placements.size()).isGreaterThan(5);
@@ -80,7 +80,7 @@ class SheetsCommandTest {
     }
 
     @Test void theTableNamesEveryPlateItsSheetAndTheCautions() {
-        Run run = Run.in(EXAMPLES, "sheets", CANOPY, "--trials", "10");
+        Run run = Run.in(EXAMPLES, "sheets", CANOPY, "--trials", "8");
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).contains("RainCanopy, parts laid on sheets", "at least, from the areas of the parts", "is left whole", "Cut 6 mm", "wear a mask", "local codes");
         assertThat(run.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
@@ -88,7 +88,7 @@ class SheetsCommandTest {
     }
 
     @Test void twiceTheSameIsTheSameToTheByte() {
-        assertThat(Run.in(EXAMPLES, "sheets", CANOPY, "--trials", "25")).isEqualTo(Run.in(EXAMPLES, "sheets", CANOPY, "--trials", "25"));
+        assertThat(Run.in(EXAMPLES, "sheets", CANOPY, "--trials", "9")).isEqualTo(Run.in(EXAMPLES, "sheets", CANOPY, "--trials", "9"));
     }
 
     /** Three plates of 600 mm side by side take 1800 mm and two cuts: a sheet 1220 mm wide has two across, so two lengths of 600 mm. */
@@ -141,6 +141,16 @@ class SheetsCommandTest {
         assertThat(boxes("", "", "--out", "other.plug").code()).isEqualTo(2);
     }
 
+    @Test void drawingsGoToAFolderOneForEachSheet() {
+        Run run = boxes("", "", "--format", "dxf", "--out", "cut");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).contains("1 drawing in 1 file in cut");
+        assertThat(Specs.read(folder.resolve("cut/B-Ply-sheet-1-of-1.dxf"))).contains("CUT", "SHEET");
+        assertThat(boxes("", "", "--format", "svg", "--out", "cut").code()).isZero();
+        assertThat(Specs.read(folder.resolve("cut/B-Ply-sheet-1-of-1.svg"))).contains("data-about=\"plate.B\"");
+        assertThat(boxes("", "", "--paper", "a3").err()).contains("--paper and --measured are for --format pdf");
+    }
+
     @Test void numbersThatMakeNoSenseAreWrongUsage() {
         assertThat(Run.in(EXAMPLES, "sheets", CANOPY, "--trials", "0").err()).contains("--trials takes 1 to 1000000");
         assertThat(Run.in(EXAMPLES, "sheets", CANOPY, "--trials", "few").err()).contains("whole number");
@@ -148,8 +158,8 @@ class SheetsCommandTest {
     }
 
     @Test void onATerminalTheSearchTellsHowFarItIs() {
-        Run run = Run.with(new Cli(), EXAMPLES, Map.of(), true, "sheets", CANOPY, "--trials", "20");
-        assertThat(run.err()).contains("20 of 20 layouts, best: ");
+        Run run = Run.with(new Cli(), EXAMPLES, Map.of(), true, "sheets", CANOPY, "--trials", "9");
+        assertThat(run.err()).contains("9 of 9 layouts, best: ");
         assertThat(run.out()).doesNotContain("layouts, best");
     }
 }

@@ -1,9 +1,13 @@
 package mouldwright.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import mouldwright.drawing.Drawing;
+import mouldwright.drawing.FileFormat;
+import mouldwright.drawing.subject.NestedSheet;
 import mouldwright.geometry.nest.NestProgress;
 import mouldwright.geometry.nest.Turns;
 import mouldwright.plan.BuildPlan;
@@ -40,8 +44,11 @@ final class SheetsCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec) {
-        spec.addOption(Options.choice("--format", "text|json", "how: text, or a JSON object with every outline as it lies", List.of("text", "json")));
-        spec.addOption(Options.text("--out", "FILE", "write to a file instead; a crash leaves the old one whole"));
+        spec.addOption(Options.choice("--format", "text|json|dxf|svg|pdf", "how: text, a JSON object with every outline as it lies, or drawings at full size",
+                List.of("text", "json", "dxf", "svg", "pdf")));
+        spec.addOption(Options.text("--out", "PATH", "file for text and JSON, folder for drawings; a crash leaves an old file whole"));
+        spec.addOption(Options.choice("--paper", "a4|a3|letter|roll", "paper of the PDF; what is larger is cut up with marks to join it by; else a4", List.of("a4", "a3", "letter", "roll")));
+        spec.addOption(Options.text("--measured", "MM", "what the 100 mm square of an earlier print measured, to make up for the printer"));
         spec.addOption(Options.choice("--turn", "none|quarter|free", "how parts may lie: as drawn, square to the sheet (else this), or every 15 degrees",
                 List.of("none", "quarter", "free")));
         spec.addOption(Options.text("--trials", "N", "layouts to try of each material; more take longer and may save a sheet; Ctrl-C keeps the best so far"));
@@ -58,6 +65,7 @@ final class SheetsCommand implements Subcommand {
         if (target.isPresent() && (target.get().equals(file) || target.get().toString().endsWith(".plug"))) {
             throw new WrongUsage("--out would write over a spec: " + target.get().getFileName());
         }
+        Optional<DrawingOutput> drawings = drawings(parsed);
         SheetChoice choice = choice(parsed);
         Checked checked = SpecSession.start().check(file, () -> false);
         return switch (PlugChoice.of(checked, Options.value(parsed, "--plug"), io)) {
@@ -65,10 +73,34 @@ final class SheetsCommand implements Subcommand {
             case PlugChoice.Chosen(var plan) -> {
                 UnitSystem units = units(parsed, checked);
                 List<SheetLayout> layouts = lay(plan, choice, units, io);
+                if (drawings.isPresent()) {
+                    yield draw(drawings.get(), layouts, plan, checked, units, io);
+                }
                 boolean json = Options.value(parsed, "--format").filter("json"::equals).isPresent();
                 yield deliver(json ? SheetsJson.print(plan.plug(), checked.revision(), layouts) : new SheetsText(units).print(plan.plug(), layouts), target, io);
             }
         };
+    }
+
+    private static Optional<DrawingOutput> drawings(ParseResult parsed) {
+        if (List.of("dxf", "svg", "pdf").contains(Options.value(parsed, "--format").orElse("text"))) {
+            return Optional.of(DrawingOutput.of(parsed));
+        }
+        if (Options.value(parsed, "--paper").isPresent() || Options.value(parsed, "--measured").isPresent()) {
+            throw new WrongUsage("--paper and --measured are for --format pdf");
+        }
+        return Optional.empty();
+    }
+
+    /** Drawings in a folder; what lies on them is printed beside, so that a part too large for any sheet is not overlooked. */
+    private static int draw(DrawingOutput output, List<SheetLayout> layouts, BuildPlan plan, Checked checked, UnitSystem units, ProcessIo io) {
+        List<FileFormat.NamedDrawing> drawings = new ArrayList<>();
+        String code = plan.plug() + " " + checked.revision();
+        for (Drawing drawing : NestedSheet.of(layouts, code)) {
+            drawings.add(new FileFormat.NamedDrawing(plan.plug() + "-" + drawing.title(), drawing));
+        }
+        io.out().print(new SheetsText(units).print(plan.plug(), layouts) + "\n");
+        return drawings.isEmpty() ? ExitCode.ERRORS : output.write(plan.plug() + "-sheets", drawings, code, io);
     }
 
     private static SheetChoice choice(ParseResult parsed) {
