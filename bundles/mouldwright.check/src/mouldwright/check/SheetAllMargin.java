@@ -1,5 +1,6 @@
 package mouldwright.check;
 
+import java.util.List;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Given;
@@ -13,7 +14,7 @@ final class SheetAllMargin implements Check {
             double narrow = Math.min(frame.sheet().width().likely(), frame.sheet().length().likely());
             if (!(2 * margin.likely() < narrow))
                 out.add(new Finding("MW221", Severity.ERROR, frame.origin(), "margins of " + Findings.length(margin.likely()) + " leave nothing of a sheet of " + frame.sheet().name() + ", "
-                        + Findings.length(narrow) + " wide", "state a `margin` of less than " + Findings.length(narrow / 2) + " in the sheet, or a larger `size`"));
+                        + Findings.length(narrow) + " wide", "state a `margin` of less than " + Findings.length(narrow / 2) + " in the sheet, or a larger `size`", List.of()));
         });
     }
 }
