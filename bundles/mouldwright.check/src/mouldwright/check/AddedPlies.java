@@ -8,6 +8,7 @@ import mouldwright.geometry.loft.GirthBand;
 import mouldwright.geometry.loft.GirthPlace;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.spec.Mat;
+import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Station;
 import mouldwright.plan.stage.ShapeMeasures;
@@ -43,7 +44,11 @@ final class AddedPlies {
             String plies = (stretch.plies() == 1 ? "" : stretch.plies() + " of ") + "ply " + mat.get().name();
             rules.add(new Remedy.Insert(skin.origin(), Remedy.Side.INSIDE, "bay " + span.get() + band.get() + " add " + plies));
         }
-        return rules.isEmpty() ? new Fix[0] : new Fix[] {new Fix("add plies of " + mat.get().name() + " over what lacks them", false, rules)};
+        if (rules.isEmpty())
+            return new Fix[0];
+        if (mat.get().stock().origin() instanceof Origin.Library library)
+            rules.addFirst(new Remedy.Use(library.library()));
+        return new Fix[] {new Fix("add plies of " + mat.get().name() + " over what lacks them", false, rules)};
     }
 
     private static List<Stretch> stretches(List<SkinMeasures.Gap> gaps) {

@@ -66,6 +66,15 @@ public sealed interface Remedy {
         }
     }
 
+    /** A library is used, unless it is already.
+     *  @param library its name */
+    record Use(String library) implements Remedy {
+        /** Refuses no name. */
+        public Use {
+            Objects.requireNonNull(library, "library");
+        }
+    }
+
     /** Parts change places among themselves.
      *  @param order their places, in the order they are to stand in */
     record Reorder(List<Origin> order) implements Remedy {

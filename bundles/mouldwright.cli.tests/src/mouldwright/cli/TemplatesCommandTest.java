@@ -61,4 +61,19 @@ class TemplatesCommandTest {
         assertThat(outcome.code()).isEqualTo(ExitCode.ERRORS);
         assertThat(outcome.err()).contains("add `frame { sheet NAME }`");
     }
+
+    @Test void aPlateInTheWrongUnitIsRefusedBeforeAnythingIsWritten() throws Exception {
+        Files.writeString(folder.resolve("box.plug"), BOX.replace("units mm", "units m"));
+        Run outcome = Run.in(folder, "templates", "box.plug", "--out", "print");
+        assertThat(outcome.code()).isEqualTo(ExitCode.ERRORS);
+        assertThat(outcome.err()).containsPattern("Plate A takes \\d+ pages of a4, 400 at most: print on a roll .--paper roll., or look at the unit");
+        assertThat(folder.resolve("print")).doesNotExist();
+    }
+
+    @Test void aFileThatCannotBeWrittenIsNamedWithHowManyWereBefore() throws Exception {
+        Files.createDirectories(folder.resolve("cut/Box-plate.B.dxf"));
+        Run outcome = Run.in(folder, "templates", "box.plug", "--format", "dxf", "--out", "cut");
+        assertThat(outcome.code()).isEqualTo(ExitCode.FILE);
+        assertThat(outcome.err()).contains("Box-plate.B.dxf is not written").contains("1 of 2 files were written before it");
+    }
 }

@@ -30,23 +30,23 @@ class PdfFilesTest {
         return new Draughtsman().path(Role.CUT, Path.box(new Extent(0, 0, 500, 400))).words("S2", new Spot(250, 200), 10, Mark.Anchor.MIDDLE).finish("Plate S2", "A plate", 0);
     }
 
-    /** Breadth of the check square, mm, from its upright edges half way up. */
-    private static double square(Picture page) {
-        int y = page.height() - 850;
-        List<Integer> columns = page.linesUp(y, y + 200);
-        int first = columns.stream().filter(x -> x > 150 && x < 170).findFirst().orElseThrow();
-        int last = columns.stream().filter(x -> x > 1100 && x < 1250).findFirst().orElseThrow();
+    /** Breadth of the check square, mm, from its dashed upright edges: two thirds of them are drawn. */
+    private static double square(Picture page, int left, int bottom) {
+        int foot = page.height() - bottom * 10;
+        List<Integer> columns = page.linesUp(foot - 900, foot - 100, 0.5);
+        int first = columns.stream().filter(x -> Math.abs(x - left * 10) < 20).findFirst().orElseThrow();
+        int last = columns.stream().filter(x -> Math.abs(x - left * 10 - 1000) < 60).findFirst().orElseThrow();
         return (last - first) / 10.0;
     }
 
     @Test void theSquareOnEachPageMeasuresAHundredMillimetres() throws Exception {
         java.nio.file.Path file = write(Paper.A4, 1);
-        assertThat(square(page(file, 1))).isCloseTo(100, within(0.2));
-        assertThat(square(page(file, 4))).isCloseTo(100, within(0.2));
+        assertThat(square(page(file, 1), 24, 33)).isCloseTo(100, within(0.2));
+        assertThat(square(page(file, 4), 24, 33)).isCloseTo(100, within(0.2));
     }
 
     @Test void aPrinterThatShrinksIsMadeUpFor() throws Exception {
-        assertThat(square(page(write(Paper.A4, 100 / 98.0), 1)) * 0.98).isCloseTo(100, within(0.2));
+        assertThat(square(page(write(Paper.A4, 100 / 98.0), 1), 24, 33) * 0.98).isCloseTo(100, within(0.2));
     }
 
     @Test void aPlateOfHalfAMetreTakesAsManyTilesAsOverlappingWindowsCover() throws Exception {
@@ -82,5 +82,47 @@ class PdfFilesTest {
     @Test void theSameDrawingGivesTheSameBytes() {
         byte[] one = new PdfWriter(Paper.A4, 1, "c").write("t", List.of(large()));
         assertThat(new PdfWriter(Paper.A4, 1, "c").write("t", List.of(large()))).isEqualTo(one);
+    }
+
+    @Test void aLongPartLiesAlongTheRoll() throws Exception {
+        Drawing backbone = new Draughtsman().path(Role.CUT, Path.box(new Extent(0, 0, 2000, 90))).finish("Backbone", "A long part", 0);
+        java.nio.file.Path file = Files.write(folder.resolve("long.pdf"), new PdfWriter(Paper.ROLL, 1, "c").write("t", List.of(backbone)));
+        // 2000 mm and two margins of 10 are 5725.98 points of 1/72 inch; the roll is 24 inches wide.
+        assertThat(Program.run("pdfinfo", file.toString())).contains("Pages:           1").contains("5725.98 x 1728 pts");
+    }
+
+    @Test void theSquareStandsWhereNothingIsDrawn() {
+        Drawing corner = new Draughtsman().path(Role.CUT, Path.box(new Extent(0, 0, 90, 90))).line(Role.CUT, new Spot(0, 0), new Spot(180, 0)).finish("Corner", "A part in the corner", new Extent(0, 0, 190, 268));
+        Tiling tiling = new Tiling(corner.extent(), Paper.A4, 1);
+        Extent square = new CheckSquare(corner).on(tiling, tiling.tiles().getFirst(), 1).getFirst().extent();
+        assertThat(square.bottom() - tiling.window().bottom()).isGreaterThan(90);
+        assertThat(square.width()).isEqualTo(100);
+    }
+
+    @Test void theSquareIsNamedSoThatNobodyCutsIt() throws Exception {
+        assertThat(Program.run("pdftotext", "-f", "1", "-l", "1", write(Paper.A4, 1).toString(), "-")).contains("not part of the drawing, do not cut");
+    }
+
+    @Test void aDrawingOfMorePagesThanAnybodyJoinsIsNamedBeforeAnyIsMade() {
+        Drawing wide = new Draughtsman().path(Role.CUT, Path.box(new Extent(0, 0, 40_000, 3_000))).finish("Plate S9", "A plate in metres taken for millimetres", 0);
+        // Turned A4 shows 277 by 181 mm: 153 columns of 262 mm and 18 rows of 166 mm. Upright it takes 229 by 12.
+        assertThat(PdfWriter.tooLarge(List.of(large(), wide), Paper.A4, 1)).contains(new PdfWriter.TooLarge("Plate S9", 2748, 400));
+        assertThat(PdfWriter.tooLarge(List.of(large(), wide), Paper.ROLL, 1)).isEmpty();
+    }
+
+    @Test void namesTooLongForTheFootAreShortenedAndTheRestStays() throws Exception {
+        Drawing named = new Draughtsman().path(Role.CUT, Path.box(new Extent(0, 0, 500, 400))).finish("Plate " + "VeryLongName".repeat(20), "A plate", 0);
+        java.nio.file.Path file = Files.write(folder.resolve("n.pdf"), new PdfWriter(Paper.A4, 1, "Plug".repeat(40) + " rev").write("t", List.of(named)));
+        String printed = Program.run("pdftotext", "-f", "1", "-l", "1", "-layout", file.toString(), "-");
+        assertThat(printed).contains("row 1 of 2, column 1 of 3", "print at 100 %, measure the square", "\u2026");
+        double edge = 0, ofTitle = 0, beginning = Double.MAX_VALUE;
+        for (String line : Program.run("pdftotext", "-bbox", "-f", "1", "-l", "1", file.toString(), "-").lines().filter(l -> l.contains("<word")).toList()) {
+            double from = Double.parseDouble(line.replaceAll(".*xMin=\"([^\"]*)\".*", "$1")), to = Double.parseDouble(line.replaceAll(".*xMax=\"([^\"]*)\".*", "$1"));
+            edge = Math.max(edge, to);
+            ofTitle = line.contains(">3</word>") ? to : ofTitle;
+            beginning = line.contains("PlugPlug") ? from : beginning;
+        }
+        assertThat(edge).isLessThan(210 / 25.4 * 72);
+        assertThat(beginning).isGreaterThan(ofTitle);
     }
 }

@@ -30,13 +30,18 @@ record Picture(int width, int height, byte[] grey) {
 
     /** Columns of which more than nine in ten pixels between two rows are at least greyish. */
     List<Integer> linesUp(int fromY, int toY) {
+        return linesUp(fromY, toY, 0.9);
+    }
+
+    /** The same for another share of the pixels, such as that of a dashed line. */
+    List<Integer> linesUp(int fromY, int toY, double share) {
         List<Integer> columns = new ArrayList<>();
         for (int x = 0; x < width; x++) {
             int n = 0;
             for (int y = fromY; y < toY; y++)
                 if ((grey[y * width + x] & 0xff) < 220)
                     n++;
-            if (n > 0.9 * (toY - fromY))
+            if (n > share * (toY - fromY))
                 columns.add(x);
         }
         return columns;

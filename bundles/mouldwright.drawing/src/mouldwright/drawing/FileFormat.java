@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** How drawings are written to files. A new format is one constant here. */
 public enum FileFormat {
@@ -23,7 +24,8 @@ public enum FileFormat {
     /** For printers: all drawings in one file. */
     PDF {
         @Override public List<NamedFile> write(String title, List<NamedDrawing> drawings, Print print) {
-            byte[] bytes = new PdfWriter(print.paper(), print.correction(), print.code()).write(title, drawings.stream().map(NamedDrawing::drawing).toList());
+            List<Drawing> all = drawings.stream().map(NamedDrawing::drawing).toList();
+            byte[] bytes = print.paper().map(paper -> new PdfWriter(paper, print.correction(), print.code()).write(title, all)).orElseGet(() -> PdfWriter.pages(title, all));
             return List.of(new NamedFile(safe(title) + ".pdf", bytes));
         }
     };
@@ -35,12 +37,18 @@ public enum FileFormat {
     public record NamedFile(String name, byte[] bytes) { }
 
     /** How it is printed.
+     *  @param paper      it is cut up for; empty for pages as large as the drawings
      *  @param correction by which all is enlarged, see {@link PdfWriter}
      *  @param code of plug and revision */
-    public record Print(Paper paper, double correction, String code) { }
+    public record Print(Optional<Paper> paper, double correction, String code) { }
 
     /** Writes drawings. The same drawings give the same bytes. */
     public abstract List<NamedFile> write(String title, List<NamedDrawing> drawings, Print print);
+
+    /** Why drawings cannot be written this way; empty where they can. */
+    public Optional<PdfWriter.TooLarge> refused(List<NamedDrawing> drawings, Print print) {
+        return this != PDF ? Optional.empty() : print.paper().flatMap(paper -> PdfWriter.tooLarge(drawings.stream().map(NamedDrawing::drawing).toList(), paper, print.correction()));
+    }
 
     private interface Writer {
         byte[] write(Drawing drawing);

@@ -6,7 +6,7 @@ import java.util.Objects;
 /** What is drawn. */
 public sealed interface Mark {
 
-    /** The least box round it; of words only a guess, since it rests on the font. */
+    /** The least box round it. */
     Extent extent();
 
     /** A line, drawn with a pen. */
@@ -48,15 +48,20 @@ public sealed interface Mark {
         /** Takes out what cannot be printed. */
         public Words {
             Objects.requireNonNull(at, "at");
-            text = text.codePoints().filter(c -> !Character.isISOControl(c) && Character.isValidCodePoint(c) && !(c >= 0xd800 && c <= 0xdfff))
-                    .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+            text = text.codePoints().filter(Words::printed).collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
             if (!(height > 0))
                 throw new IllegalArgumentException("letters " + height + " mm high");
         }
 
-        /** mm across, about: a letter is taken to be 0.8 of a capital's height wide. */
+        /** Besides what has no shape, signs that turn the direction of the words round are left out: they would make a name read as another. */
+        private static boolean printed(int c) {
+            boolean turns = c >= 0x202a && c <= 0x202e || c >= 0x2066 && c <= 0x2069 || c == 0x200e || c == 0x200f || c == 0x61c;
+            return !Character.isISOControl(c) && Character.isValidCodePoint(c) && !(c >= 0xd800 && c <= 0xdfff) && !turns;
+        }
+
+        /** mm across. */
         public double width() {
-            return 0.8 * height * text.codePointCount(0, text.length());
+            return Lettering.width(text, height);
         }
 
         @Override public Extent extent() {

@@ -24,4 +24,13 @@ public enum Paper {
     public double height() {
         return height;
     }
+
+    /** How long a page is that shows something: of a roll as long as it has to be, but with room for the square to measure.
+     *  @param needed margins and all, mm
+     *  @return mm */
+    double lengthFor(double needed) {
+        return this == ROLL ? Math.min(height, Math.max(SHORTEST, needed)) : height;
+    }
+
+    private static final double SHORTEST = 150;
 }

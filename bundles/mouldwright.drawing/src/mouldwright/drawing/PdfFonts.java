@@ -10,7 +10,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 public final class PdfFonts {
 
     /** A capital's height as a share of the font's size. */
-    public static final double CAPITAL = 0.729;
+    public static final double CAPITAL = Lettering.CAPITAL;
 
     private final PDFont plain;
     private final PDFont bold;

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -32,13 +33,23 @@ public final class PdfWriter {
         this.code = code;
     }
 
-    /** Writes drawings one after the other, each in as many tiles as it needs. */
+    /** A drawing that takes more pages than anybody joins. @param title of it @param pages it takes @param most that are written */
+    public record TooLarge(String title, long pages, int most) { }
+
+    /** The first drawing that takes too many pages of a paper; empty where all can be written. */
+    public static Optional<TooLarge> tooLarge(List<Drawing> drawings, Paper paper, double correction) {
+        return drawings.stream().map(drawing -> new TooLarge(drawing.title(), Tiling.pages(drawing.extent(), paper, correction), Tiling.MOST))
+                .filter(one -> one.pages() > one.most()).findFirst();
+    }
+
+    /** Writes drawings one after the other, each in as many tiles as it needs; none may be {@link #tooLarge}. */
     public byte[] write(String title, List<Drawing> drawings) {
         return document(title, (document, fonts) -> {
             for (Drawing drawing : drawings) {
                 Tiling tiling = new Tiling(drawing.extent(), paper, correction);
+                CheckSquare square = new CheckSquare(drawing);
                 for (Tiling.Tile tile : tiling.tiles())
-                    tile(document, fonts, drawing, tiling, tile);
+                    tile(document, fonts, drawing, square, tiling, tile);
             }
         });
     }
@@ -81,7 +92,7 @@ public final class PdfWriter {
         return stream;
     }
 
-    private void tile(PDDocument document, PdfFonts fonts, Drawing drawing, Tiling tiling, Tiling.Tile tile) throws IOException {
+    private void tile(PDDocument document, PdfFonts fonts, Drawing drawing, CheckSquare square, Tiling tiling, Tiling.Tile tile) throws IOException {
         try (PDPageContentStream page = page(document, tiling.pageWidth(), tiling.pageHeight())) {
             PdfPainter painter = new PdfPainter(page, fonts, Palette.PAPER);
             Extent window = tiling.window();
@@ -95,7 +106,9 @@ public final class PdfWriter {
             for (Mark mark : tiling.crosses(tile))
                 painter.paint(mark);
             page.restoreGraphicsState();
-            for (Mark mark : PageFurniture.of(tiling, tile, drawing.title(), code, correction))
+            for (Mark mark : square.on(tiling, tile, correction))
+                painter.paint(mark);
+            for (Mark mark : PageFurniture.of(tiling, tile, drawing.title(), code))
                 painter.paint(mark);
         }
     }

@@ -80,9 +80,8 @@ public final class SvgWriter {
         };
         String place = Figures.of(words.at().x()) + "\" y=\"" + Figures.of(-words.at().y());
         String turn = words.angle() == 0 ? "" : "\" transform=\"rotate(" + Figures.of(-words.angle()) + " " + Figures.of(words.at().x()) + " " + Figures.of(-words.at().y()) + ")";
-        // A capital of the font is 0.729 of its size high.
         out.append("<text").append(about).append(" x=\"").append(place).append(turn).append("\" font-family=\"DejaVu Sans, Verdana, Arial, sans-serif\" font-size=\"")
-                .append(Figures.of(words.height() / 0.729)).append("\" text-anchor=\"").append(anchor).append("\" fill=\"").append(colour(palette.of(words.tone()))).append("\">")
+                .append(Figures.of(words.height() / Lettering.CAPITAL)).append("\" text-anchor=\"").append(anchor).append("\" fill=\"").append(colour(palette.of(words.tone()))).append("\">")
                 .append(escaped(words.text())).append("</text>\n");
     }
 

@@ -16,6 +16,12 @@ final class Tiling {
     /** A window. @param row from the top, from 1 @param column from the left, from 1 @param left @param bottom corner in the drawing, mm */
     record Tile(int row, int column, double left, double bottom) { }
 
+    /** Pages of one drawing beyond which a figure is wrong by a unit, or the paper is the wrong one: four hundred A4 cover 16 square metres. */
+    static final int MOST = 400;
+
+    /** What is lost in adding margins, mm. */
+    private static final double ROUNDING = 1e-6;
+
     private final double pageWidth;
     private final double pageHeight;
     private final double correction;
@@ -27,9 +33,11 @@ final class Tiling {
 
     Tiling(Extent drawn, Paper paper, double correction) {
         this.correction = correction;
-        boolean turned = paper != Paper.ROLL && turnedIsFewer(drawn, paper, correction);
-        pageWidth = turned ? paper.height() : paper.width();
-        pageHeight = turned ? paper.width() : paper == Paper.ROLL ? Math.min(paper.height(), Math.max(150, drawn.height() * correction + 2 * MARGIN + FOOT)) : paper.height();
+        Page page = Page.of(drawn, paper, correction);
+        if (page.count > MOST)
+            throw new IllegalArgumentException(page.count + " pages for one drawing");
+        pageWidth = page.width;
+        pageHeight = page.height;
         double across = window().width() / correction, up = window().height() / correction;
         columns = count(drawn.width(), across);
         rows = count(drawn.height(), up);
@@ -42,16 +50,29 @@ final class Tiling {
                 tiles.add(new Tile(row + 1, column + 1, left + column * stepAcross, top - row * stepUp - up));
     }
 
-    private static boolean turnedIsFewer(Extent drawn, Paper paper, double correction) {
-        return count(drawn, paper.height(), paper.width(), correction) < count(drawn, paper.width(), paper.height(), correction);
+    /** How many pages a drawing takes, without making them. */
+    static long pages(Extent drawn, Paper paper, double correction) {
+        return Page.of(drawn, paper, correction).count;
     }
 
-    private static int count(Extent drawn, double width, double height, double correction) {
-        return count(drawn.width(), (width - 2 * MARGIN) / correction) * count(drawn.height(), (height - 2 * MARGIN - FOOT) / correction);
+    /** A page, upright or turned. @param width @param height mm @param count how many of them a drawing takes */
+    private record Page(double width, double height, long count) {
+
+        /** The one that takes fewer pages; of as many the shorter one, which counts on a roll. */
+        static Page of(Extent drawn, Paper paper, double correction) {
+            Page upright = sized(drawn, paper.width(), paper.lengthFor(drawn.height() * correction + 2 * MARGIN + FOOT), correction);
+            Page turned = sized(drawn, paper.lengthFor(drawn.width() * correction + 2 * MARGIN), paper.width(), correction);
+            return turned.count < upright.count || turned.count == upright.count && turned.width < upright.height ? turned : upright;
+        }
+
+        private static Page sized(Extent drawn, double width, double height, double correction) {
+            long across = Tiling.count(drawn.width(), (width - 2 * MARGIN) / correction), up = Tiling.count(drawn.height(), (height - 2 * MARGIN - FOOT) / correction);
+            return new Page(width, height, across * up);
+        }
     }
 
     private static int count(double length, double window) {
-        return length <= window ? 1 : (int) Math.ceil((length - OVERLAP) / (window - OVERLAP) - 1e-9);
+        return length <= window + ROUNDING ? 1 : (int) Math.ceil((length - OVERLAP) / (window - OVERLAP) - 1e-9);
     }
 
     double pageWidth() {

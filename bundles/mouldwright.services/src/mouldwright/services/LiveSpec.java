@@ -104,7 +104,7 @@ public final class LiveSpec {
 
     /** What its plugs say, by their place in the file. */
     List<Reading> readings() {
-        return examination.spec().orElseThrow().plugs().stream().map(Plans::reading).toList();
+        return examination.spec().orElseThrow().plugs().stream().map(injector.getInstance(Plans.class)::reading).toList();
     }
 
     /** Takes the plans of {@link #readings()} and looks at them. */

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import mouldwright.language.linking.Libraries;
 import mouldwright.language.plan.Plans;
+import mouldwright.language.plan.ProjectSections;
 import mouldwright.language.remedy.Fixes;
 import mouldwright.language.validation.SpecResourceValidator;
 import mouldwright.model.Document;
@@ -103,7 +104,7 @@ final class LoadedSpec {
         return !resource.getContents().isEmpty() && resource.getContents().getFirst() instanceof Document document ? Plans.plugs(document) : List.of();
     }
 
-    /** The texts that were read by now, by absolute path: the spec's own first. */
+    /** The texts that were read by now, by absolute path: the spec's own first, then libraries, tables and drawings. */
     Map<Path, String> texts() {
         Map<Path, String> texts = new LinkedHashMap<>();
         texts.put(file, "");
@@ -112,6 +113,7 @@ final class LoadedSpec {
                 texts.put(place(one), text.getParseResult().getRootNode().getText());
             }
         }
+        texts.putAll(injector.getInstance(ProjectSections.class).texts(resource));
         return texts;
     }
 

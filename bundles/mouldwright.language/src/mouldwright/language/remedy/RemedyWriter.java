@@ -34,6 +34,10 @@ public final class RemedyWriter {
 		SpecText text = new SpecText(resource);
 		List<TextEdit> edits = new ArrayList<>();
 		for (Remedy remedy : fix.remedies()) {
+			if (remedy instanceof Remedy.Use(String library)) {
+				text.use(library).ifPresent(edit -> add(edits, edit));
+				continue;
+			}
 			List<TextEdit> one = edits(text, file, remedy);
 			if (one.isEmpty())
 				return Optional.empty();
@@ -65,6 +69,7 @@ public final class RemedyWriter {
 			case Remedy.Replace(Origin place, String snippet) -> text.node(place, file)
 					.map(node -> List.of(new TextEdit(node.getOffset(), node.getLength(), text.laidOut(node, snippet, text.indent(node))))).orElse(List.of());
 			case Remedy.Remove(Origin place) -> text.node(place, file).map(node -> List.of(text.removal(node.getOffset(), node.getEndOffset()))).orElse(List.of());
+			case Remedy.Use use -> List.of();
 			case Remedy.Reorder(List<Origin> order) -> reorder(text, file, order);
 		};
 	}

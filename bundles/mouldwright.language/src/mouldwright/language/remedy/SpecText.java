@@ -3,6 +3,7 @@ package mouldwright.language.remedy;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import mouldwright.check.TextEdit;
+import mouldwright.model.Document;
 import mouldwright.model.Plug;
 import mouldwright.plan.spec.Origin;
 import org.eclipse.emf.ecore.EObject;
@@ -110,6 +111,18 @@ final class SpecText {
 			return new TextEdit(open + 1, close - open - 1, lineEnd() + indent + STEP + laidOut(block, snippet, indent + STEP) + lineEnd() + indent);
 		}
 		return new TextEdit(close, 0, (Character.isWhitespace(text.charAt(close - 1)) ? "" : " ") + laidOut(block, snippet, indentAt(close)) + " ");
+	}
+
+	/** Uses a library; empty where the text does already. */
+	Optional<TextEdit> use(String library) {
+		Document document = (Document) resource.getContents().getFirst();
+		if (document.getUses().stream().anyMatch(use -> library.equals(use.getLibrary())) || document.getHeaders().stream().anyMatch(own -> library.equals(own.getName())))
+			return Optional.empty();
+		Optional<INode> last = document.getUses().stream().map(NodeModelUtils::findActualNodeFor).map(INode.class::cast).reduce((before, after) -> after);
+		if (last.isPresent())
+			return Optional.of(new TextEdit(behindComment(last.get().getEndOffset()), 0, lineEnd() + "use " + library));
+		int first = document.getDeclarations().isEmpty() ? 0 : NodeModelUtils.findActualNodeFor(document.getDeclarations().getFirst()).getOffset();
+		return Optional.of(new TextEdit(first, 0, "use " + library + lineEnd() + lineEnd()));
 	}
 
 	/** Takes a stretch out, with the whole of its lines where nothing else stands in them. */

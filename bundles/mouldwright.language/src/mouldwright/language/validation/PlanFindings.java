@@ -34,6 +34,9 @@ class PlanFindings {
 	/** Code of an acceptance that accepts nothing. */
 	private static final String NOT_NEEDED = "MW923";
 
+	/** Code of an acceptance whose day has passed. */
+	private static final String OVER = "MW935";
+
 	@Inject
 	private Plans plans;
 	@Inject
@@ -54,6 +57,9 @@ class PlanFindings {
 			for (Finding finding : planned.findings())
 				if (!isAccepted(plug, finding))
 					result.add(issue(resource, plug, own, finding));
+			plug.getAccepts().stream().filter(accept -> isOver(accept) && planned.findings().stream().anyMatch(finding -> finding.code().equals(accept.getCode())))
+					.forEach(accept -> result.add(at(resource, NodePlaces.node(accept, PlugPackage.Literals.ACCEPT__UNTIL), OVER, Severity.WARNING,
+							"`" + accept.getCode() + "` was accepted until " + accept.getUntil(), "mend it, or accept it until another day", List.of())));
 			if (planned.plan().isPresent())
 				plug.getAccepts().stream().filter(accept -> planned.findings().stream().noneMatch(finding -> finding.code().equals(accept.getCode())))
 						.forEach(accept -> result.add(notNeeded(resource, accept)));
@@ -70,7 +76,11 @@ class PlanFindings {
 	/** Errors cannot be accepted; anything else can, with a reason, while its date has not passed. */
 	private boolean isAccepted(Plug plug, Finding finding) {
 		return finding.severity() != mouldwright.check.Severity.ERROR && plug.getAccepts().stream()
-				.anyMatch(accept -> finding.code().equals(accept.getCode()) && (accept.getUntil() == null || !LocalDate.parse(accept.getUntil()).isBefore(LocalDate.now(clock))));
+				.anyMatch(accept -> finding.code().equals(accept.getCode()) && !isOver(accept));
+	}
+
+	private boolean isOver(Accept accept) {
+		return accept.getUntil() != null && LocalDate.parse(accept.getUntil()).isBefore(LocalDate.now(clock));
 	}
 
 	private static Issue issue(XtextResource resource, Plug plug, ReadProblem problem) {

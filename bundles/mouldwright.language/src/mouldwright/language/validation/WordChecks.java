@@ -94,7 +94,8 @@ public class WordChecks extends Concern {
 		}
 	}
 
-	private static boolean exists(String written) {
+	/** Whether there is such a day. */
+	static boolean exists(String written) {
 		try {
 			LocalDate.parse(written);
 			return true;

@@ -28,6 +28,8 @@ public record ReadProblem(Kind kind, EObject object, Optional<EStructuralFeature
         /** No such day. */ DATE("MW916"),
         /** A decimal comma; read, but wants a point. */ DECIMAL_COMMA("MW908"),
         /** Understood by the language, not yet by the engine. */ UNSUPPORTED("MW921"),
+        /** A table that cannot be read, or has not what is asked for. */ TABLE("MW150"),
+        /** A drawing that cannot be read, or has not what is asked for. */ DRAWING("MW151"),
         /** A figure outside all reason. */ BOUNDS("MW906");
 
         private final String code;

@@ -32,10 +32,22 @@ public final class SpecReader {
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final TextPlaces places;
+    private final SectionFiles files;
+    private final SectionMemo memo;
 
-    /** @param places where parts of the model stand in the text */
+    /** For specs that take no section from a table or drawing.
+     *  @param places where parts of the model stand in the text */
     public SpecReader(TextPlaces places) {
+        this(places, SectionFiles.NONE, new SectionMemo());
+    }
+
+    /** @param places where parts of the model stand in the text
+     *  @param files  where tables and drawings are read
+     *  @param memo   what was read of them before */
+    public SpecReader(TextPlaces places, SectionFiles files, SectionMemo memo) {
         this.places = places;
+        this.files = files;
+        this.memo = memo;
     }
 
     /** Reads a plug.
@@ -47,7 +59,7 @@ public final class SpecReader {
         FigureReader figures = new FigureReader(new Formulas(problems), places, problems);
         MaterialReader materials = new MaterialReader(figures);
         LaminateReader laminates = new LaminateReader(figures, materials);
-        BodyReader bodies = new BodyReader(figures);
+        BodyReader bodies = new BodyReader(figures, new SectionReader(figures, files, memo));
         BlockReader blocks = new BlockReader(figures, materials, laminates, bodies);
         SurveyReader surveyed = new SurveyReader(figures, bodies);
         List<Survey> read = new ArrayList<>();

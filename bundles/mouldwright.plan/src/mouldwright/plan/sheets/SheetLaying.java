@@ -13,6 +13,7 @@ import mouldwright.geometry.nest.Nester;
 import mouldwright.geometry.nest.Turns;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Sheet;
 
@@ -28,7 +29,7 @@ public final class SheetLaying {
     public static List<SheetLayout> lay(BuildPlan plan, SheetChoice choice, Consumer<NestProgress> progress, BooleanSupplier cancelled) {
         List<SheetLayout> layouts = new ArrayList<>();
         for (Sheet sheet : sheets(plan)) {
-            List<PlatePart> parts = plan.parts().stream().filter(part -> part.sheet().equals(sheet.name())).toList();
+            List<PlatePart> parts = plan.parts().stream().filter(part -> part.kind() != PlatePart.Kind.GAUGE && part.sheet().equals(sheet.name())).toList();
             if (!parts.isEmpty())
                 layouts.add(lay(sheet, parts, choice, progress, cancelled));
         }
@@ -36,7 +37,12 @@ public final class SheetLaying {
     }
 
     private static List<Sheet> sheets(BuildPlan plan) {
-        return plan.spec().frame().map(frame -> List.of(frame.sheet())).orElse(List.of());
+        List<Sheet> sheets = new ArrayList<>();
+        plan.spec().frame().ifPresent(frame -> {
+            sheets.add(frame.sheet());
+            frame.fittings().base().map(Fittings.Base::sheet).filter(sheet -> !sheet.name().equals(frame.sheet().name())).ifPresent(sheets::add);
+        });
+        return sheets;
     }
 
     private static SheetLayout lay(Sheet sheet, List<PlatePart> parts, SheetChoice choice, Consumer<NestProgress> progress, BooleanSupplier cancelled) {

@@ -98,7 +98,7 @@ final class SkinStage implements Stage {
                         .at(width, LENGTH).against(skin.lap().likely(), LENGTH));
             }
         }
-        if (skin.schedule().plies().isEmpty())
+        if (skin.schedule().plies().isEmpty() && skin.rules().stream().noneMatch(Skin.Rule.AddPlies.class::isInstance))
             measurements.report(PlanFault.of(PlanFault.Kind.NO_PLY, skin.origin(), "schedule " + skin.schedule().name(),
                     skin.schedule().name() + " lays no ply", "add a ply to the schedule"));
         return clear && guard.clear();

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import org.eclipse.lsp4j.*;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,21 +20,32 @@ import org.junit.jupiter.api.io.TempDir;
 /** A spec being typed, with the server told of every change. The protocol is LSP 3.17; the client is LSP4J's own. */
 class EditingTest {
 
+    private static Client client;
+
     @TempDir
     private Path folder;
     private Served served;
-    private Client client;
+
+    /** One server for all: each test has a project of its own. */
+    @BeforeAll
+    static void serve() {
+        client = new Client(true);
+    }
+
+    @AfterAll
+    static void end() {
+        client.close();
+    }
 
     @BeforeEach
     void begin() {
         served = new Served(folder);
-        client = new Client(folder, true);
     }
 
     @AfterEach
-    void end() {
+    void close() {
+        client.closeAll();
         assertThat(client.err()).as("faults of the program").isEmpty();
-        client.close();
     }
 
     private String open(String text) {
