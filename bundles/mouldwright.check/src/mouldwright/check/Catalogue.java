@@ -16,6 +16,7 @@ public final class Catalogue {
             new BuildUpStep(),
             new BevelTooSteep(),
             new GapTooWide(),
+            new SheetAllMargin(),
             new WebTooThin(),
             new LargerThanSheet(),
             new SlotNotMatching(),

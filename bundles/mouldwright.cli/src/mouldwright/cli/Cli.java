@@ -23,6 +23,7 @@ public final class Cli {
             new EstimateCommand(),
             new ExplainCommand(),
             new TemplatesCommand(),
+            new SheetsCommand(),
             new DrawCommand(),
             new OffsetsCommand(),
             new MeshCommand(),

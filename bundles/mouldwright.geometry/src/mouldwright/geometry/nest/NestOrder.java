@@ -13,7 +13,7 @@ import java.util.List;
 public record NestOrder(double length, double width, double kerf, double margin, List<NestPart> parts, int trials, long seed) {
     /** Places are kept in whole tenths of a micrometre, of which an int holds some 200 m. */
     private static final double LONGEST = 100;
-    private static final int LEAST_TRIALS = 24, MOST_TRIALS = 400;
+    private static final int LEAST_TRIALS = 32, MOST_TRIALS = 200;
 
     /** Refuses sheets with nothing left inside their margin. */
     public NestOrder {
@@ -24,9 +24,9 @@ public record NestOrder(double length, double width, double kerf, double margin,
             throw new IllegalArgumentException("trials " + trials);
     }
 
-    /** As many trials as are worth their time: one takes some 30 us for each pair of parts, and after some hundreds little is gained. */
+    /** As many trials as are worth their time: one grows with the pairs of parts, and after some hundreds little is gained. */
     public static int usualTrials(int parts) {
-        return Math.clamp(800_000L / Math.max(1L, (long) parts * parts), LEAST_TRIALS, MOST_TRIALS);
+        return Math.clamp(600_000L / Math.max(1L, (long) parts * parts), LEAST_TRIALS, MOST_TRIALS);
     }
 
     /** Of a whole sheet, square metres. */

@@ -20,7 +20,7 @@ public final class Nester {
     /** Tried together before the best is chosen: fixed, so that the number of processors cannot change the result. */
     private static final int BATCH = 8;
     /** Strips over the width of a sheet while searching, and when what was found is laid once more. */
-    private static final int STRIPS = 192, FINE_STRIPS = 640;
+    private static final int STRIPS = 128, FINE_STRIPS = 640;
     /** Rounds without gain before the changes grow. */
     private static final int PATIENCE = 6;
 

@@ -43,7 +43,7 @@ final class SheetFilling {
         }
     }
 
-    private static final int STEPS = 64;
+    private static final int STEPS = 40;
 
     private final int length, width, step;
     private final List<Spot> laid = new ArrayList<>();

@@ -56,6 +56,8 @@ final class StatedDefaults {
         all.put(SHEET__WIDTH, Defaults::sheetWidth);
         all.put(SHEET__LENGTH, Defaults::sheetLength);
         all.put(SHEET__DENSITY, Defaults::sheetDensity);
+        all.put(SHEET__KERF, Defaults::kerf);
+        all.put(SHEET__MARGIN, Defaults::margin);
         all.put(RESIN__DENSITY, Defaults::liquidResin);
         all.put(RESIN__CURED, Defaults::curedResin);
         all.put(RESIN__POT, Defaults::resinPot);

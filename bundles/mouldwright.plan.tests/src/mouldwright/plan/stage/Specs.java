@@ -266,7 +266,7 @@ final class Specs {
     static Frame frame(double thickness, Frame.Edges edges, Given rim) {
         Sheet sheet = new Sheet("BirchPly12", stock("BirchPly12", "sheet width", LENGTH, 1.220),
                 stock("BirchPly12", "sheet length", LENGTH, 2.440), stock("BirchPly12", "sheet thickness", LENGTH, 0.012),
-                stock("BirchPly12", "sheet density", DENSITY, 695), Optional.empty(), Material.Stock.plain(LIBRARY));
+                stock("BirchPly12", "sheet density", DENSITY, 695), Optional.empty(), Optional.empty(), Sheet.Grain.ANY, Material.Stock.plain(LIBRARY));
         return new Frame(sheet, given("sheet thickness", LENGTH, thickness), Defaults.clearance(), edges, rim, List.of(),
                 Defaults.tolerance(), line(30, "frame"));
     }

@@ -151,7 +151,11 @@ final class MaterialReader {
                 figures.given("sheet length", LENGTH, m.getLength()).orElseGet(Defaults::sheetLength),
                 required("sheet thickness", LENGTH, m.getThickness(), m, PlugPackage.Literals.SHEET__THICKNESS),
                 figures.given("sheet density", DENSITY, m.getDensity()).orElseGet(Defaults::sheetDensity),
-                figures.given("kerf", LENGTH, m.getKerf()), sheetStock(m)));
+                figures.given("kerf", LENGTH, m.getKerf()), figures.given("margin", LENGTH, m.getMargin()), grain(m), sheetStock(m)));
+    }
+
+    private static Sheet.Grain grain(mouldwright.model.Sheet m) {
+        return m.isGrainAlong() ? Sheet.Grain.ALONG : m.isGrainAcross() ? Sheet.Grain.ACROSS : Sheet.Grain.ANY;
     }
 
     /** A sheet is sold by the piece: `each` is a pack of one. */

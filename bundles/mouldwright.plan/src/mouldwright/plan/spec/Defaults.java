@@ -232,6 +232,16 @@ public final class Defaults {
         return assumed("sheet length", Dimension.LENGTH, 2.440, "plywood is commonly sold 1220 mm by 2440 mm");
     }
 
+    /** Width of a cut in sheet material, m. */
+    public static Given kerf() {
+        return assumed("kerf", Dimension.LENGTH, 0.003, "a jigsaw or circular saw takes 2 to 3 mm away; common practice");
+    }
+
+    /** Strip along the edges of a sheet that no part is cut from, m. */
+    public static Given margin() {
+        return assumed("margin", Dimension.LENGTH, 0.010, "edges of sheets are bruised and not always square; common practice");
+    }
+
     /** Density of plywood, kg/m3. */
     public static Given sheetDensity() {
         return assumed("sheet density", Dimension.DENSITY, 680, "birch plywood data sheet, 660 to 710 kg/m3");
