@@ -23,7 +23,7 @@ final class CardsCommand implements Subcommand {
 
     @Override
     public String summary() {
-        return "print the cards of a plan for the shop, as a PDF: pours, lay-up, programme, orders";
+        return "print the cards of a plan for the shop, as a PDF: pours, lay-up, alignment, programme, orders";
     }
 
     @Override
@@ -50,7 +50,7 @@ final class CardsCommand implements Subcommand {
                 Optional<String> kind = Options.value(parsed, "--only");
                 byte[] cards = new CardBook(system, paper).print(Estimate.of(plan, checked.revision(), checked.findings()), kind)
                         .orElseThrow(() -> new WrongUsage("nothing in this plan for cards" + kind.map(one -> " of " + one).orElse("")
-                                + ": pours come with a `fill` block, lay-up with `skin` or `mould`"));
+                                + ": pours come with a `fill` block, lay-up with `skin` or `mould`, alignment with `frame`"));
                 FindingsOutput.toError(checked.findings(), checked.texts(), io);
                 yield Delivery.of(cards, target, io);
             }

@@ -18,7 +18,8 @@ public final class Cli {
     private static final String PROGRAM = "mouldwright";
     private static final int WIDTH = 100;
 
-    static final List<Subcommand> ALL = List.of(new CheckCommand(), new EstimateCommand(), new CardsCommand(), new ExplainCommand(), new FormatCommand(), new TemplatesCommand(), new ServeCommand());
+    static final List<Subcommand> ALL = List.of(new CheckCommand(), new EstimateCommand(), new CardsCommand(), new TemplatesCommand(), new OffsetsCommand(),
+            new ExplainCommand(), new FormatCommand(), new ServeCommand());
 
     private final List<Subcommand> commands;
 

@@ -67,7 +67,7 @@ class JsonReportTest {
     }
 
     @Test void theKeysStandInTheOrderOfTheContract() {
-        assertThat(parsed().keySet()).containsExactly("plug", "revision", "assumed", "findings", "cautions", "quantities", "plates", "pours",
+        assertThat(parsed().keySet()).containsExactly("plug", "revision", "assumed", "findings", "cautions", "quantities", "plates", "parts", "members", "pours",
                 "pourOrder", "remedies", "pots", "pieces", "tasks", "orders", "edges");
         assertThat(parsed().getAsJsonArray("quantities").get(0).getAsJsonObject().keySet())
                 .containsExactly("id", "stage", "label", "value", "unit", "low", "high", "derivation");

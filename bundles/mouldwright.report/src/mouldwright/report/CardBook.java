@@ -17,7 +17,7 @@ public final class CardBook {
         List<Card> cards(Estimate estimate, Display display);
     }
 
-    private static final List<Maker> ALL = List.of(new PourCards(), new LayUpCards(), new ProgrammeCards(), new OrderCards());
+    private static final List<Maker> ALL = List.of(new PourCards(), new LayUpCards(), new AlignmentCards(), new ProgrammeCards(), new OrderCards());
 
     private final UnitSystem system;
     private final PdfPaper paper;

@@ -7,7 +7,7 @@ import mouldwright.report.PdfSheet.Tint;
 /** A list on a card: a box to tick in each row, and the columns that matter in bold and larger. The first column of words takes what room is left. */
 final class CardRows {
 
-    private static final double GAP = 14;
+    private static final double GAP = 9;
 
     private final PdfSheet sheet;
     private final CardStyle style;

@@ -19,6 +19,11 @@ final class Csv {
         return cell(Numbers.text(number));
     }
 
+    /** Adds a cell that holds a figure or nothing, as it is written: of digits, points and hyphens, and no words of a spec. */
+    Csv plain(String figure) {
+        return cell(figure);
+    }
+
     /** Ends the row. */
     Csv end() {
         out.append('\n');

@@ -4,8 +4,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import mouldwright.geometry.frame.PlatePart;
+import mouldwright.plan.Alignment;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.Member;
 import mouldwright.plan.OrderEntry;
 import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
@@ -66,6 +69,21 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
     /** The same with the spread of its figures over draws of the plan. */
     public Estimate with(Draws drawn) {
         return new Estimate(plan, revision, findings, quantities, plates, pours, pots, pieces, tasks, orders, Optional.of(drawn));
+    }
+
+    /** The parts of the frame it shows. */
+    public List<PlatePart> parts() {
+        return stages().contains("frame") ? plan.parts() : List.of();
+    }
+
+    /** The timber of the frame it shows. */
+    public List<Member> members() {
+        return stages().contains("frame") ? plan.members() : List.of();
+    }
+
+    /** What the plates are set up by, where it shows the frame. */
+    public Optional<Alignment> alignment() {
+        return stages().contains("frame") ? plan.alignment() : Optional.empty();
     }
 
     /** The stages it shows, in the order of the build. */

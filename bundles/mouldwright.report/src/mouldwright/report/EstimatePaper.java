@@ -24,6 +24,8 @@ final class EstimatePaper {
             new GridTable("shape", "station.", "station"),
             new GridTable("shape", "bay.", "bay"),
             new PlateTable(),
+            new MemberTable(),
+            new AlignmentTable(),
             new GridTable("fill", "bay.", "bay"),
             new PourTable(),
             new PourOrderTable(),

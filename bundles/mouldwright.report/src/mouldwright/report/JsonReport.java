@@ -48,7 +48,12 @@ public final class JsonReport {
                 .array("cautions", cautions(estimate), JsonFile::text)
                 .array("quantities", estimate.quantities(), (q, quantity) -> quantity(q, estimate, quantity))
                 .array("plates", estimate.plates(), JsonReport::plate)
-                .array("pours", estimate.pours(), JsonReport::pour)
+                .array("parts", estimate.parts(), FrameJson::part)
+                .array("members", estimate.members(), FrameJson::member);
+        if (estimate.alignment().isPresent()) {
+            json.member("alignment", a -> FrameJson.alignment(a, estimate.alignment().get()));
+        }
+        json.array("pours", estimate.pours(), JsonReport::pour)
                 .array("pourOrder", PourSteps.of(estimate), JsonReport::step)
                 .array("remedies", Remedies.of(estimate), (r, place) -> remedy(r, estimate, place))
                 .array("pots", estimate.pots(), JsonReport::pots)
