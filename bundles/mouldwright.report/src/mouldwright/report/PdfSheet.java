@@ -39,6 +39,9 @@ final class PdfSheet {
         }
     }
 
+    /** Where letters would be drawn as one, and a search for the word would miss it. */
+    private static final String LIGATURE = "(?<=f)(?=[fil])";
+
     private final PDDocument document = new PDDocument();
     private final PDDocumentOutline outline = new PDDocumentOutline();
     private final PDRectangle size;
@@ -132,7 +135,9 @@ final class PdfSheet {
             stream.setNonStrokingColor(tint.part(16), tint.part(8), tint.part(0));
             stream.setFont(font(bold), (float) points);
             stream.newLineAtOffset((float) x, (float) (height() - y));
-            stream.showText(shown);
+            for (String piece : shown.split(LIGATURE)) {
+                stream.showText(piece);
+            }
             stream.endText();
         } catch (IOException e) {
             throw unwritable(e);
