@@ -116,7 +116,7 @@ class EstimateCommandTest {
     }
 
     @Test void papersAreWrittenToFiles() throws Exception {
-        for (String format : new String[] {"html", "xlsx"}) {
+        for (String format : new String[] {"html", "pdf", "xlsx"}) {
             Path file = folder.resolve("plan." + format);
             assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--format", format, "--out", file.toString())).isEqualTo(new Run("", "", 0));
             byte[] once = Files.readAllBytes(file);

@@ -25,11 +25,12 @@ final class Delivery {
     }
 
     /** Refuses to send to a terminal what it cannot show.
-     *  @param format as it was asked for
+     *  @param what    cannot be shown
+     *  @param example of a file's name
      *  @throws WrongUsage if there is no {@code --out} and results go to a terminal */
-    static void refuseTerminal(String format, Optional<Path> target, ProcessIo io) {
+    static void refuseTerminal(String what, String example, Optional<Path> target, ProcessIo io) {
         if (target.isEmpty() && io.terminal()) {
-            throw new WrongUsage("a terminal cannot show " + format + ": name a file, such as --out plan." + format);
+            throw new WrongUsage("a terminal cannot show " + what + ": name a file, such as --out " + example);
         }
     }
 

@@ -51,7 +51,7 @@ final class EstimateCommand implements Subcommand {
         Optional<Path> target = Delivery.target(parsed, file, io);
         EstimateFormat format = Options.value(parsed, "--format").flatMap(EstimateFormat::find).orElse(EstimateFormat.ALL.getFirst());
         if (format.binary()) {
-            Delivery.refuseTerminal(format.name(), target, io);
+            Delivery.refuseTerminal(format.name(), "plan." + format.name(), target, io);
         }
         Optional<DrawOrder> order = DrawOrder.of(parsed);
         if (Options.value(parsed, "--table").isPresent() && !format.name().equals("csv")) {
@@ -97,7 +97,7 @@ final class EstimateCommand implements Subcommand {
         }
     }
 
-    private static UnitSystem units(ParseResult parsed, Checked checked) {
+    static UnitSystem units(ParseResult parsed, Checked checked) {
         boolean us = Options.value(parsed, "--units").map("us"::equals)
                 .orElseGet(() -> checked.project().settings().units().filter(units -> units == OutputUnits.US).isPresent());
         return us ? UnitSystem.US : UnitSystem.METRIC;

@@ -52,7 +52,7 @@ final class AlignmentTable implements StageTable {
     }
 
     /** Lengths that are set off with a rule: to the half millimetre or the sixteenth, whatever their size. */
-    private record Length(boolean metric) {
+    record Length(boolean metric) {
         Length(Display display, Alignment sheet) {
             this(display.unitFor(sheet.half(), Dimension.LENGTH).map(unit -> unit.symbol().equals("mm") || unit.symbol().equals("m")).orElse(true));
         }

@@ -29,6 +29,7 @@ public record EstimateFormat(String name, boolean binary, boolean speaks, Writer
             new EstimateFormat("json", false, true, (estimate, system, names) -> utf8(new JsonReport(names).print(estimate))),
             new EstimateFormat("csv", false, false, (estimate, system, names) -> utf8(new CsvReport().print(estimate))),
             new EstimateFormat("html", false, true, (estimate, system, names) -> utf8(new HtmlReport(system, names).print(estimate))),
+            new EstimateFormat("pdf", true, true, (estimate, system, names) -> new PdfReport(system, names).print(estimate)),
             new EstimateFormat("xlsx", true, true, (estimate, system, names) -> new XlsxReport(system, names).print(estimate)));
 
     /** The format of a name. */

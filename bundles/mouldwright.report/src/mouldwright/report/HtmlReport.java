@@ -44,15 +44,15 @@ public final class HtmlReport {
         page.put("revision", estimate.revision());
         page.put("remark", paper.draws().orElse(""));
         page.put("deference", Caution.DEFERENCE);
-        page.put("key", key(estimate, paper));
+        page.put("key", key(estimate).stream().map(quantity -> key(quantity, paper.figure(quantity))).toList());
         page.put("pictures", List.of());
         page.put("sections", sections.stream().map(blocks::section).toList());
         return Page.ESTIMATE.fill(page);
     }
 
-    private static List<Map<String, Object>> key(Estimate estimate, EstimatePaper paper) {
-        return KEY.stream().map(id -> estimate.quantities().stream().filter(quantity -> quantity.id().equals(id)).findFirst())
-                .flatMap(Optional::stream).map(quantity -> key(quantity, paper.figure(quantity))).toList();
+    /** What people ask first. */
+    static List<Quantity> key(Estimate estimate) {
+        return KEY.stream().map(id -> estimate.quantities().stream().filter(quantity -> quantity.id().equals(id)).findFirst()).flatMap(Optional::stream).toList();
     }
 
     private static Map<String, Object> key(Quantity quantity, Figure figure) {

@@ -76,6 +76,16 @@ final class Table implements Block {
         rows.add(row);
     }
 
+    /** The same table with some of its rows.
+     *  @param from first of them, counted from 0
+     *  @param to   the first that is not among them */
+    Table only(int from, int to) {
+        Table some = new Table(name, caption);
+        some.columns.addAll(columns);
+        some.rows.addAll(rows.subList(from, to));
+        return some;
+    }
+
     String name() {
         return name;
     }
