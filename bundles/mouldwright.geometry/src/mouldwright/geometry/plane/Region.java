@@ -155,10 +155,30 @@ public final class Region {
      *  so that lines which coincide part or cross. Everything else is overlaid on the grid. */
     private Region overlay(Region other, RingOverlay.Wanted wanted) {
         Optional<Outline> mine = plain(), its = other.plain();
+        if (mine.isEmpty() && its.isPresent() && wanted == RingOverlay.Wanted.FIRST_ALONE)
+            return pierced(its.get()).orElseGet(() -> onGrid(other, wanted));
         if (mine.isEmpty() || its.isEmpty())
             return onGrid(other, wanted);
         return walked(mine.get(), its.get(), wanted).or(() -> walked(mine.get(), its.get().swollen(1 + SWELLING), wanted))
                 .orElseGet(() -> onGrid(other, wanted));
+    }
+
+    /** With one hole more, where it meets none of the rings and lies in the wood: a plate with pocket and slots is made many times. */
+    private Optional<Region> pierced(Outline hole) {
+        if (pieces.size() != 1)
+            return Optional.empty();
+        Piece piece = pieces.getFirst();
+        List<Outline> holes = new ArrayList<>(piece.holes());
+        holes.add(piece.outer());
+        for (Outline ring : holes)
+            if (!EdgeSweep.between(ring, hole).map(List::isEmpty).orElse(false))
+                return Optional.empty();
+        holes.removeLast();
+        PlanePoint corner = new PlanePoint(hole.y(0), hole.z(0));
+        boolean inside = piece.outer().contains(corner)
+                && holes.stream().noneMatch(ring -> ring.contains(corner) || hole.contains(new PlanePoint(ring.y(0), ring.z(0))));
+        holes.add(hole);
+        return inside ? Optional.of(new Region(List.of(Piece.of(piece.outer(), holes)))) : Optional.empty();
     }
 
     private static Optional<Region> walked(Outline a, Outline b, RingOverlay.Wanted wanted) {

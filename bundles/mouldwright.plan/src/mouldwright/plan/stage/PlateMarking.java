@@ -101,21 +101,21 @@ final class PlateMarking {
         return scores;
     }
 
-    /** On the widest place of the upper half, beside the centreline. */
+    /** To starboard of the centreline, where most wood is round it. */
     private static Score arrow(Region wood) {
         Outline outer = wood.pieces().getFirst();
-        double size = Math.min(ARROW, 0.1 * (outer.maxZ() - outer.minZ()));
-        PlanePoint at = new PlanePoint(outer.maxY() / 2, outer.maxZ());
-        double most = 0;
-        for (int k = 1; k < ARROW_LOOKS; k++) {
-            double y = outer.maxY() * k / ARROW_LOOKS;
-            for (Crosscut.Span span : Crosscut.upright(wood, y))
-                if (span.length() > most * (1 + 1e-9)) {
-                    most = span.length();
-                    at = new PlanePoint(y, span.middle() + size / 2);
+        double size = Math.min(ARROW, 0.1 * (outer.maxZ() - outer.minZ())), w = size / 4, most = Double.NEGATIVE_INFINITY;
+        PlanePoint middle = outer.centroid();
+        for (int k = 1; k < ARROW_LOOKS; k++)
+            for (Crosscut.Span span : Crosscut.upright(wood, outer.maxY() * k / ARROW_LOOKS)) {
+                PlanePoint place = new PlanePoint(outer.maxY() * k / ARROW_LOOKS, span.middle());
+                double clear = Math.min(wood.clear(place), place.y());
+                if (clear > most * (1 + 1e-9)) {
+                    most = clear;
+                    middle = place;
                 }
-        }
-        double w = size / 4;
+            }
+        PlanePoint at = new PlanePoint(middle.y(), middle.z() + size / 2);
         return new Score(Score.Use.UP, List.of(new PlanePoint(at.y(), at.z() - size), at, new PlanePoint(at.y() - w, at.z() - w), at,
                 new PlanePoint(at.y() + w, at.z() - w)), false, "up");
     }
