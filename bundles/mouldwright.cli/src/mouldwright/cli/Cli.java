@@ -29,6 +29,7 @@ public final class Cli {
             new CardsCommand(),
             new MeshCommand(),
             new ImportCommand(),
+            new CompareCommand(),
             new FormatCommand(),
             new ServeCommand());
 

@@ -32,6 +32,11 @@ public final class SpecSession {
         return new SpecSession(LanguageSetup.onDisk(), new DiskSource());
     }
 
+    /** A session for files from another source, such as an earlier revision. */
+    public static SpecSession over(ContentSource source) {
+        return new SpecSession(LanguageSetup.over(source), source);
+    }
+
     /**
      * Checks a spec: reads it through its project, checks the text, and where no error is found plans its plugs.
      *
