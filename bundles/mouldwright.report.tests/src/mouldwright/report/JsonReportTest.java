@@ -68,7 +68,7 @@ class JsonReportTest {
 
     @Test void theKeysStandInTheOrderOfTheContract() {
         assertThat(parsed().keySet()).containsExactly("plug", "revision", "assumed", "findings", "cautions", "quantities", "plates", "pours",
-                "pourOrder", "remedies", "pots", "pieces", "tasks", "orders", "edges");
+                "pourOrder", "remedies", "pots", "pieces", "tasks", "orders", "edges", "boards");
         assertThat(parsed().getAsJsonArray("quantities").get(0).getAsJsonObject().keySet())
                 .containsExactly("id", "stage", "label", "value", "unit", "low", "high", "derivation");
     }

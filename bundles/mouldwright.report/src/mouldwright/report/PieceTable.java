@@ -9,14 +9,21 @@ import mouldwright.units.Display;
 /** The cut list: the pieces of mat in the order they come off the rolls, each with its number in the order of laying. */
 final class PieceTable implements TextReport.StageTable {
 
+    private final String laminate;
+
+    /** @param laminate whose pieces; its name begins with the stage it belongs to */
+    PieceTable(String laminate) {
+        this.laminate = laminate;
+    }
+
     @Override
     public String stage() {
-        return "skin";
+        return laminate.contains(".") ? laminate.substring(0, laminate.indexOf('.')) : laminate;
     }
 
     @Override
     public void print(Estimate estimate, Display display, StringBuilder out) {
-        List<PieceEntry> pieces = estimate.pieces().stream().sorted(Comparator.comparing(PieceEntry::mat).thenComparingInt(PieceEntry::cut)
+        List<PieceEntry> pieces = estimate.pieces().stream().filter(piece -> piece.laminate().equals(laminate)).sorted(Comparator.comparing(PieceEntry::mat).thenComparingInt(PieceEntry::cut)
                 .thenComparingDouble(PieceEntry::across)).toList();
         double largest = pieces.stream().mapToDouble(piece -> Math.max(piece.width(), piece.length())).max().orElse(0);
         Figure size = new Figure(display, largest, Dimension.LENGTH);

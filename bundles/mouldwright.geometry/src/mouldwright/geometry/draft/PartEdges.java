@@ -173,7 +173,7 @@ public final class PartEdges {
     }
 
     /** The place itself, or to port of a half body its mirror image. */
-    private static SurfacePoint onSide(Slice slice, SurfacePoint p, boolean port) {
+    static SurfacePoint onSide(Slice slice, SurfacePoint p, boolean port) {
         return port && slice.loft().kind() == SectionKind.HALF
                 ? new SurfacePoint(p.x(), -p.y(), p.z(), p.nx(), -p.ny(), p.nz(), -p.yu(), p.zu(), -p.yx(), p.zx()) : p;
     }
@@ -188,7 +188,7 @@ public final class PartEdges {
         return slice.point(run.last().stretch(), back ? run.last().fromU() : run.last().toU());
     }
 
-    private static List<GirthRange> moulded(Slice slice, ShareSet shares, Bare bare, boolean port) {
+    static List<GirthRange> moulded(Slice slice, ShareSet shares, Bare bare, boolean port) {
         return slice.ranges(shares.intersection(slice.bareShares(bare, port).complement()), port).stream().filter(range -> !slice.isBare(range.stretch())).toList();
     }
 
