@@ -12,7 +12,8 @@ record MeanPlane(Vector centre, Vector normal) {
     /** Sweeps after which nothing changes any more; three by three needs about five. */
     private static final int SWEEPS = 12;
 
-    static MeanPlane of(List<Vector> places, double[] weights) {
+    /** @param ways the plane is held along, one for each of the first places: a strip's rungs, however short, lie in its plane if it has one */
+    static MeanPlane of(List<Vector> places, double[] weights, List<Vector> ways) {
         Vector sum = new Vector(0, 0, 0);
         double all = 0;
         for (int i = 0; i < places.size(); i++) {
@@ -27,6 +28,12 @@ record MeanPlane(Vector centre, Vector normal) {
             for (int r = 0; r < 3; r++)
                 for (int k = 0; k < 3; k++)
                     spread[r][k] += weights[i] * c[r] * c[k];
+        }
+        for (int i = 0; i < ways.size(); i++) {
+            double[] c = {ways.get(i).x(), ways.get(i).y(), ways.get(i).z()};
+            for (int r = 0; r < 3; r++)
+                for (int k = 0; k < 3; k++)
+                    spread[r][k] += weights[i] * all * all * c[r] * c[k];
         }
         return new MeanPlane(centre, least(spread));
     }

@@ -41,7 +41,7 @@ public record PartingStrip(double width, double standOff, List<PlanePoint> line,
         List<Vector> both = new ArrayList<>(inner);
         both.addAll(outer);
         StripUnrolling flat = StripUnrolling.of(inner, outer);
-        return Optional.of(new PartingStrip(width, MeanPlane.of(both, weights(inner)).largestDistance(both), flat.inner(), flat.outer(), flat.crowded()));
+        return Optional.of(new PartingStrip(width, MeanPlane.of(both, weights(inner), outward).largestDistance(both), flat.inner(), flat.outer(), flat.crowded()));
     }
 
     private static List<SurfacePoint> apart(List<SurfacePoint> points) {
@@ -80,11 +80,14 @@ public record PartingStrip(double width, double standOff, List<PlanePoint> line,
         return turnedAlike(ways);
     }
 
-    /** The first point of a line from a pointed end has no normal of its own and goes by the next. */
+    /** The ends of a line from a pointed end have no normal of their own and go by their neighbours. */
     private static List<Vector> turnedAlike(List<Vector> ways) {
         List<Vector> turned = new ArrayList<>(ways);
         if (ways.size() > 1 && ways.get(0).dot(ways.get(1)) < 0)
             turned.set(0, ways.get(0).times(-1));
+        int last = ways.size() - 1;
+        if (last > 1 && ways.get(last).dot(ways.get(last - 1)) < 0)
+            turned.set(last, ways.get(last).times(-1));
         return turned;
     }
 

@@ -14,6 +14,8 @@ import mouldwright.plan.PotEntry;
 import mouldwright.plan.ledger.Derivation;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Resin;
+import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
 import mouldwright.units.Dimension;
 import org.assertj.core.data.Percentage;
