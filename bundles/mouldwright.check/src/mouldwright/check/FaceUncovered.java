@@ -13,7 +13,7 @@ final class FaceUncovered implements Check {
     @Override public void examine(BuildPlan plan, Findings out) {
         plan.spec().skin().ifPresent(skin -> plan.measurements().find(SkinMeasures.class).filter(m -> m.uncovered().value() > NOTHING)
                 .ifPresent(m -> out.warn("MW501", skin.origin(), Findings.figure(m.uncovered().value(), Dimension.AREA) + " of the moulded face has no ply" + where(m, 1),
-                        "add a ply there, or to the schedule")));
+                        "add a ply there, or to the schedule", AddedPlies.over(plan, skin, m, gap -> gap.laid() < 1))));
     }
 
     /** Where plies are lacking, in words. */
