@@ -48,6 +48,8 @@ public final class Catalogue {
             new GlassOutsideRange(),
             new SandedTacky(),
             new RecoatMissed(),
+            new StiffenerBeforeCure(),
+            new StiffenerShowsThrough(),
             new MouldUndercut(),
             new DraftTooLow(),
             new MouldTooThin(),
@@ -60,7 +62,10 @@ public final class Catalogue {
             new MouldLeavesFace(),
             new NoRunOut(),
             new PriceMissing(),
-            new TooHeavyToLift());
+            new TooHeavyToLift(),
+            new AirShort(),
+            new ReadyTooLate(),
+            new ReadyTooSoon());
 
     private Catalogue() { }
 

@@ -145,7 +145,7 @@ class EstimateCommandTest {
 
     @Test void thePiecesOfMatAreATableOfTheirOwn() {
         assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--format", "csv", "--table", "pieces").out())
-                .startsWith("piece,ply,mat,where,width,length,roll,cut,along,across\n1,1,");
+                .startsWith("piece,ply,mat,where,width,length,roll,cut,along,across,laminate\n1,1,");
         assertThat(Run.in(EXAMPLES, "estimate", "ten-lines/hatch.plug", "--table", "pieces").code()).isEqualTo(2);
     }
 

@@ -62,8 +62,13 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
     public Estimate only(String stage) {
         return new Estimate(plan, revision, findings, quantities.stream().filter(quantity -> quantity.stage().equals(stage)).toList(),
                 stage.equals("frame") ? plates : List.of(), stage.equals("fill") ? pours : List.of(),
-                pots.stream().filter(entry -> entry.laminate().equals(stage)).toList(), stage.equals("skin") ? pieces : List.of(),
+                pots.stream().filter(entry -> within(stage, entry.laminate())).toList(), pieces.stream().filter(piece -> within(stage, piece.laminate())).toList(),
                 stage.equals("plan") ? tasks : List.of(), stage.equals("orders") ? orders : List.of(), draws);
+    }
+
+    /** Whether a laminate is laid in a stage: the stage's own, or one whose name begins with it. */
+    private static boolean within(String stage, String laminate) {
+        return laminate.equals(stage) || laminate.startsWith(stage + ".");
     }
 
     /** The same with the spread of its figures over draws of the plan. */

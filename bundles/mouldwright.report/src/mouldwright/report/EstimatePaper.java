@@ -33,9 +33,14 @@ final class EstimatePaper {
             new GridTable("fair", "station.", "station"),
             new RemedyTable(),
             new PotTable("skin"),
-            new PieceTable(),
+            new PieceTable("skin"),
             new GridTable("mould", "mould.piece.", "half"),
+            new BoardTable(),
             new PotTable("mould"),
+            new PieceTable("mould"),
+            new RibTable(),
+            new PotTable("mould.stiffener"),
+            new PieceTable("mould.stiffener"),
             new TaskTable(),
             new OrderTable(),
             new AirTable());
@@ -107,7 +112,7 @@ final class EstimatePaper {
     /** Figures of one station, bay, ply or place of a survey stand in the tables. */
     private static boolean inTable(String id) {
         return id.startsWith("station.") || id.startsWith("bay.") || id.startsWith("survey.") || id.startsWith("skin.laying.")
-                || id.startsWith("mould.laying.") || id.startsWith("mould.piece.") || id.startsWith("order.")
+                || id.startsWith("mould.laying.") || id.startsWith("mould.stiffener.laying.") || id.startsWith("mould.piece.") || id.startsWith("order.")
                 || id.startsWith(AirTable.PREFIX);
     }
 

@@ -11,14 +11,14 @@ final class PotTable implements StageTable {
 
     private final String laminate;
 
-    /** @param laminate whose pots: the stage it belongs to */
+    /** @param laminate whose pots; its name begins with the stage it belongs to */
     PotTable(String laminate) {
         this.laminate = laminate;
     }
 
     @Override
     public String stage() {
-        return laminate;
+        return laminate.contains(".") ? laminate.substring(0, laminate.indexOf('.')) : laminate;
     }
 
     @Override

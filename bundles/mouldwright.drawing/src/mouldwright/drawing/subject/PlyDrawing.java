@@ -62,8 +62,9 @@ final class PlyDrawing {
         if (shape.isEmpty() || plan.spec().skin().isEmpty())
             return List.of();
         List<Drawing> drawings = new ArrayList<>();
-        for (int ply : plan.pieces().stream().mapToInt(PieceEntry::ply).distinct().sorted().toArray())
-            drawings.add(new PlyDrawing(plan, shape.get(), plan.spec().skin().get(), ply, plan.pieces().stream().filter(piece -> piece.ply() == ply).toList()).draw(code));
+        List<PieceEntry> skin = plan.pieces().stream().filter(piece -> piece.laminate().equals("skin")).toList();
+        for (int ply : skin.stream().mapToInt(PieceEntry::ply).distinct().sorted().toArray())
+            drawings.add(new PlyDrawing(plan, shape.get(), plan.spec().skin().get(), ply, skin.stream().filter(piece -> piece.ply() == ply).toList()).draw(code));
         return drawings;
     }
 

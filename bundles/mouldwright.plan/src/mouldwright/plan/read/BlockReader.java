@@ -162,7 +162,8 @@ final class BlockReader {
                 figures.given("draft", ANGLE, m.getDraft()).orElseGet(Defaults::draft),
                 length("flange", m.getFlange()).orElseGet(Defaults::flange), parts,
                 m.getRelease() == null ? List.of() : coats(m.getRelease().getCoats()),
-                figures.given("hold", TIME, m.getHold()).orElseGet(Defaults::hold), figures.origin(m)));
+                figures.given("hold", TIME, m.getHold()).orElseGet(Defaults::hold),
+                new StiffenerReader(figures, materials, laminates).stiffeners(m.getStiffeners()), figures.origin(m)));
     }
 
     private Optional<Mould.Part> part(Piece m) {

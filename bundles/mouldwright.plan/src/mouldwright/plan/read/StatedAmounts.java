@@ -35,6 +35,13 @@ public final class StatedAmounts {
         return stated.problems.all();
     }
 
+    /** An amount in SI, without a word about what is wrong with it.
+     *  @return empty where there is none, or it cannot be understood */
+    public static Optional<Double> si(Dimension dimension, Amount amount) {
+        Problems unheard = new Problems();
+        return new FigureReader(new Formulas(unheard), TextPlaces.NOWHERE, unheard).si(dimension, amount);
+    }
+
     private void range(Range range, Expected expected) {
         Optional<Double> likely = check(range.getLikely(), expected);
         if (range.getLow() == null || range.getHigh() == null)
@@ -66,6 +73,9 @@ public final class StatedAmounts {
     private boolean isWithinReason(Amount amount, double si, boolean bare, Expected expected) {
         Optional<String> message = outOfBounds(Written.of(amount), si, bare, expected);
         message.ifPresent(m -> problems.add(ReadProblem.Kind.BOUNDS, amount, null, m, fix(amount, si, bare, expected)));
+        if (message.isEmpty())
+            expected.usual().filter(usual -> si < usual.least() || si > usual.most()).ifPresent(usual -> problems.add(ReadProblem.Kind.MAGNITUDE, amount, null,
+                    Written.of(amount) + " is far from what is met: " + shown(usual.least(), expected) + " to " + shown(usual.most(), expected), "is the unit right?"));
         return message.isEmpty();
     }
 
