@@ -65,7 +65,7 @@ public final class ComparisonText {
         out.append("\nStations\n");
         double largest = comparison.stations().stream().mapToDouble(one -> Math.max(one.before().orElse(0.0), one.after().orElse(0.0))).max().orElse(0);
         Figure figure = new Figure(display, largest, Dimension.LENGTH);
-        Table table = new Table().words("station").figures("was at", figure.unit()).figures("is at", figure.unit());
+        Table table = new Table("stations", "Stations").words("station").figures("was at", figure.unit()).figures("is at", figure.unit());
         comparison.stations().forEach(one -> table.row(List.of(Printable.of(one.name()), one.before().map(figure::of).orElse("-"), one.after().map(figure::of).orElse("-"))));
         table.print("  ", out);
     }
@@ -75,7 +75,7 @@ public final class ComparisonText {
         if (printed.isEmpty())
             return;
         out.append("\nFigures\n");
-        Table table = new Table().words("").figures("was").figures("is").figures("change").words("").words("id");
+        Table table = new Table("changes", "Figures").words("").figures("was").figures("is").figures("change").words("").words("id");
         printed.forEach(one -> table.row(List.of(Printable.of(one.label()), one.before(), one.after(), one.difference(), one.unit(), one.id())));
         table.print("  ", out);
     }

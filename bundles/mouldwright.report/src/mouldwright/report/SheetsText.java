@@ -47,7 +47,7 @@ public final class SheetsText {
                 + length(nest.order().length()), out);
         Paragraph.print("  ", "  ", nest.sheets() + (nest.sheets() == 1 ? " sheet" : " sheets") + "; " + nest.leastSheets() + " at least, from the areas of the parts. "
                 + share(nest.shareUsed()) + " of what is taken becomes parts.", out);
-        Table sheets = new Table().figures("sheet").figures("used").words("parts");
+        Table sheets = new Table("sheets", "Sheets").figures("sheet").figures("used").words("parts");
         for (int sheet = 0; sheet < nest.sheets(); sheet++) {
             wrapped(sheets, sheet, share(nest.shareUsed(sheet)), names(layout, nest.on(sheet).stream().map(Placement::part).toList()));
         }
@@ -102,7 +102,7 @@ public final class SheetsText {
     private void places(SheetLayout layout, StringBuilder out) {
         List<Placement> placements = layout.nest().placements();
         Figure figure = new Figure(display, layout.nest().order().length(), Dimension.LENGTH);
-        Table table = new Table().words("part").figures("sheet").figures("turned", "deg").figures("from end", figure.unit()).figures("from side", figure.unit())
+        Table table = new Table("places", "Places of the parts").words("part").figures("sheet").figures("turned", "deg").figures("from end", figure.unit()).figures("from side", figure.unit())
                 .figures("takes along", figure.unit()).figures("across", figure.unit());
         for (Placement placement : placements) {
             Outline outer = placement.outer();
