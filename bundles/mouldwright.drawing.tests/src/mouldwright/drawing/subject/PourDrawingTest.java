@@ -52,7 +52,7 @@ class PourDrawingTest {
     }
 
     @Test void aBayThatIsPouredOnItsSideStandsOnItsSide() {
-        Extent box = lifts(pour(Plans.of(BLOCK.replace("overfill 10", "overfill 10 bay A to B pour on side")))).stream().map(Mark::extent).reduce(Extent::with).orElseThrow();
+        Extent box = lifts(pour(Plans.of(BLOCK.replace("overfill 10", "overfill 10 bay A to B solid pour on side")))).stream().map(Mark::extent).reduce(Extent::with).orElseThrow();
         assertThat(box.height() * SCALE).isCloseTo(620, within(0.2));
         assertThat(box.width() * SCALE).isCloseTo(270, within(0.2));
     }
