@@ -18,11 +18,11 @@ import org.junit.jupiter.api.io.TempDir;
 class CompareCommandTest {
 
     private static final String LIBRARY = """
-            library stock.ply version "1.0"
+            library stock.wood version "1.0"
             sheet Ply { size 1220 mm by 2440 mm thickness 12 mm density 600 kg/m3 }
             """;
     private static final String BOX = """
-            use stock.ply
+            use stock.wood
             plug Box {
                 units mm
                 half sections
@@ -50,7 +50,7 @@ class CompareCommandTest {
 
     private void committed() throws Exception {
         write("mouldwright.project", "");
-        write("stock/ply.plug", LIBRARY);
+        write("stock/wood.plug", LIBRARY);
         write("box.plug", BOX);
         git("init", "-q");
         git("add", ".");
@@ -67,7 +67,7 @@ class CompareCommandTest {
 
     @Test void theLibraryOfThatRevisionIsReadToo() throws Exception {
         committed();
-        write("stock/ply.plug", LIBRARY.replace("600 kg/m3", "720 kg/m3"));
+        write("stock/wood.plug", LIBRARY.replace("600 kg/m3", "720 kg/m3"));
         Run run = Run.in(folder, "compare", "HEAD:box.plug", "box.plug", "--format", "json");
         assertThat(run.code()).as(run.err()).isZero();
         JsonObject mass = figure(run.out(), "frame.mass");
@@ -94,7 +94,7 @@ class CompareCommandTest {
     }
 
     @Test void aPageIsWellFormedAndTakesNoNameForMarkup() throws Exception {
-        write("a.plug", BOX.replace("use stock.ply\n", LIBRARY.lines().skip(1).findFirst().orElseThrow() + "\n"));
+        write("a.plug", BOX.replace("use stock.wood\n", LIBRARY.lines().skip(1).findFirst().orElseThrow() + "\n"));
         write("b.plug", Files.readString(folder.resolve("a.plug")).replace("station B", "station C"));
         Run run = Run.in(folder, "compare", "a.plug", "b.plug", "--format", "html");
         assertThat(run.code()).as(run.err()).isZero();
@@ -119,7 +119,7 @@ class CompareCommandTest {
 
     @Test void anErrorInTheOldSpecIsShownAndNoFigures() throws Exception {
         write("mouldwright.project", "");
-        write("stock/ply.plug", LIBRARY);
+        write("stock/wood.plug", LIBRARY);
         write("box.plug", BOX.replace("sheet Ply", "sheet Plie"));
         git("init", "-q");
         git("add", ".");

@@ -74,7 +74,7 @@ class CardBookTest {
         write(PdfPaper.A4, UnitSystem.METRIC, "programme");
         assertThat(pages()[0]).contains("Pour bay S1 to S2, lift 1", "2027-03-01", "Make a crate");
         write(PdfPaper.A4, UnitSystem.METRIC, "orders");
-        assertThat(pages()[0]).containsPattern("Csm450, Chopped strand mat +1 +28 kg").contains("release film");
+        assertThat(pages()[0]).containsPattern("Csm450, Chopped strand +1 +28 kg").contains("release film");
     }
 
     @Test void aPlanWithoutPoursHasNoCardsForThem() {

@@ -46,7 +46,7 @@ class XlsxReportTest {
     @Test void everyTableHasASheet() throws IOException {
         try (var files = Files.list(folder)) {
             assertThat(files.map(file -> file.getFileName().toString()).filter(name -> name.startsWith("hatch-"))).contains("hatch-about.csv", "hatch-quantities.csv",
-                    "hatch-plates.csv", "hatch-pours.csv", "hatch-pots skin.csv", "hatch-pieces.csv", "hatch-tasks.csv", "hatch-orders.csv", "hatch-findings.csv", "hatch-assumed.csv");
+                    "hatch-plates.csv", "hatch-pours.csv", "hatch-pots skin.csv", "hatch-pieces skin.csv", "hatch-tasks.csv", "hatch-orders.csv", "hatch-findings.csv", "hatch-assumed.csv");
         }
     }
 
