@@ -42,6 +42,9 @@ final class QuietSystem extends SystemReader.Delegate {
         public void load() { }
 
         @Override
+        public void save() { }
+
+        @Override
         public boolean isOutdated() {
             return false;
         }
