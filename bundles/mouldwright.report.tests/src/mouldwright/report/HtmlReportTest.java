@@ -83,7 +83,7 @@ class HtmlReportTest {
     }
 
     @Test void thePlugIsToBeSeenOnThePage() throws Exception { // each drawing named for those who cannot see it: WCAG 2.2, 1.1.1
-        assertThat(all(read(PAGE), "figure")).hasSizeGreaterThanOrEqualTo(2).allSatisfy(figure -> {
+        assertThat(all(read(PAGE), "figure")).isNotEmpty().allSatisfy(figure -> {
             assertThat(figure.getElementsByTagName("path").getLength()).isPositive();
             assertThat(figure.getElementsByTagName("desc").item(0).getTextContent()).isNotBlank();
         });
