@@ -44,6 +44,12 @@ class TemplatesCommandTest {
         assertThat(outcome.out()).contains("200 by   50 mm");
     }
 
+    @Test void gaugesForTheMiddleOfEachBayComeWhenAskedFor() throws Exception {
+        Run.in(folder, "templates", "box.plug", "--gauges", "--format", "svg", "--out", "gauges");
+        Run.in(folder, "templates", "box.plug", "--format", "svg", "--out", "plain");
+        assertThat(files("gauges")).hasSizeGreaterThan(files("plain").size()).anyMatch(name -> name.contains("gauge"));
+    }
+
     @Test void aPrinterGetsOneFileForAll() throws Exception {
         Run.in(folder, "templates", "box.plug", "--out", "print");
         assertThat(files("print")).containsExactly("Box-templates.pdf");

@@ -3,10 +3,12 @@ package mouldwright.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import mouldwright.drawing.FileFormat;
 import mouldwright.drawing.subject.PartTemplate;
 import mouldwright.geometry.frame.PlatePart;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.stage.Gauges;
 import mouldwright.services.Checked;
 import mouldwright.services.ProcessIo;
 import mouldwright.services.SpecSession;
@@ -56,7 +58,7 @@ final class TemplatesCommand implements Subcommand {
     }
 
     private static List<PlatePart> parts(BuildPlan plan, boolean gauges) {
-        return plan.parts().stream().filter(part -> gauges || part.kind() != PlatePart.Kind.GAUGE).toList();
+        return gauges ? Stream.concat(plan.parts().stream(), Gauges.midBays(plan).stream()).toList() : plan.parts();
     }
 
     private static String line(PlatePart part) {
