@@ -135,6 +135,8 @@ need_maven() {
 build() {
 	log="$root/target/build.log"
 	mkdir -p "$root/target"
+	# What an earlier grammar or model gave may have no place in this one.
+	rm -rf "$root/bundles/mouldwright.model/model-gen" "$root/bundles/mouldwright.language/src-gen"
 	{ (cd "$root" && "$mvn" --batch-mode --no-transfer-progress "$@" 2>&1) && echo "[build] done" || echo "[build] failed"; } | tee "$log" | awk '
 		/^\[INFO\] Building / && !/Building (jar|zip)/ { sub(/^\[INFO\] Building /, ""); sub(/ 0\.1\.0-SNAPSHOT.*/, ""); printf "mouldwright: building %s\n", $0 > "/dev/stderr"; fflush() }'
 	if ! grep -qx '\[build\] done' "$log"; then
