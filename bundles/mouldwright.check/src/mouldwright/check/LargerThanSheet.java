@@ -34,7 +34,8 @@ final class LargerThanSheet implements Check {
     }
 
     private static String size(Sheet sheet) {
-        return Findings.length(sheet.width().likely()) + " by " + Findings.length(sheet.length().likely());
+        Sheet.Size size = sheet.largest();
+        return Findings.length(size.width().likely()) + " by " + Findings.length(size.length().likely());
     }
 
     /** A key as one says it: {@code plate.S2} is plate S2. */

@@ -40,11 +40,11 @@ public final class OffsetReport {
         return csv.text();
     }
 
-    private String length(double metres) {
+    String length(double metres) {
         return us ? FeetInchesEighths.of(metres) : Numbers.fixed(metres * 1000, 1);
     }
 
-    private String label(OffsetTable.Row row, double diagonals) {
+    String label(OffsetTable.Row row, double diagonals) {
         return switch (row.measure()) {
             case HALF_BREADTH -> "waterline " + plane(row.at());
             case HALF_BREADTH_PORT -> "waterline " + plane(row.at()) + " port";

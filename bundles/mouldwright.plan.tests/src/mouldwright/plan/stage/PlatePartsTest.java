@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import mouldwright.geometry.frame.PlatePart;
 import mouldwright.geometry.frame.PlatePart.Opening;
 import mouldwright.geometry.frame.PlatePart.Score;
@@ -17,6 +18,7 @@ import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Sheet;
 import mouldwright.units.Dimension;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -195,5 +197,27 @@ class PlatePartsTest {
         assertThat(plan.parts()).noneMatch(part -> part.kind() == PlatePart.Kind.BACKBONE);
         assertThat(plan.members()).singleElement().satisfies(member -> assertThat(member.length()).isCloseTo(1.2, within(1e-12)));
         assertThat(plan.parts().getFirst().openings().getFirst().ring().maxY()).isCloseTo(0.0452 / 2, within(1e-9));
+    }
+
+    @Test void aPartIsJoinedWhenTheMarginOfItsOwnSheetLeavesItNoRoom() { // a disc of 600 mm on 1220: 310 mm are left on both sides
+        assertThat(plan(Specs.cylinder().frame(onSheet(0.3099))).parts()).noneMatch(part -> part.key().contains(".1"));
+        assertThat(plan(Specs.cylinder().frame(onSheet(0.3111))).parts()).anyMatch(part -> part.key().endsWith(".1"));
+    }
+
+    private static Frame onSheet(double margin) {
+        Frame plain = Specs.frame(0.012);
+        Sheet ply = plain.sheet();
+        Sheet edged = new Sheet(ply.name(), ply.width(), ply.length(), ply.thickness(), ply.density(), ply.kerf(), Optional.of(Specs.given("margin", Dimension.LENGTH, margin)), ply.grain(),
+                ply.stock());
+        return new Frame(edged, plain.thickness(), plain.clearance(), plain.edges(), plain.rim(), List.of(), plain.tolerance(), plain.origin());
+    }
+
+    @Test void aPartThatFitsALargerSizeOfItsSheetIsLeftWhole() {
+        Frame narrow = onSheet(0.3111);
+        Sheet ply = narrow.sheet();
+        Sheet stocked = new Sheet(ply.name(), ply.width(), ply.length(), ply.thickness(), ply.density(), ply.kerf(), ply.margin(), ply.grain(), ply.stock(),
+                List.of(new Sheet.Size(Specs.given("width", Dimension.LENGTH, 1.525), Specs.given("length", Dimension.LENGTH, 3.050), OptionalDouble.empty())));
+        assertThat(plan(Specs.cylinder().frame(new Frame(stocked, narrow.thickness(), narrow.clearance(), narrow.edges(), narrow.rim(), List.of(), narrow.tolerance(), narrow.origin()))).parts())
+                .noneMatch(part -> part.key().endsWith(".1"));
     }
 }
