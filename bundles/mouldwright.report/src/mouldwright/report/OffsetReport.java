@@ -53,6 +53,8 @@ public final class OffsetReport {
             case DIAGONAL_UP -> "diagonal up from " + length(diagonals);
             case DIAGONAL_DOWN -> "diagonal down from " + length(diagonals);
             case GIRTH -> "girth";
+            case LINE_HEIGHT -> "height of " + row.line();
+            case LINE_HALF_BREADTH -> "half-breadth of " + row.line();
         };
     }
 

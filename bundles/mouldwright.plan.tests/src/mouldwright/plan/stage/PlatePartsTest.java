@@ -220,4 +220,41 @@ class PlatePartsTest {
         assertThat(plan(Specs.cylinder().frame(new Frame(stocked, narrow.thickness(), narrow.clearance(), narrow.edges(), narrow.rim(), List.of(), narrow.tolerance(), narrow.origin()))).parts())
                 .noneMatch(part -> part.key().endsWith(".1"));
     }
+
+    /** Common practice: where one layer is jointed its neighbours run through, over as much as the joint itself takes: 16 thicknesses of a butt's strap, twice the
+     *  8 of a scarf. */
+    @Test void jointsOfNeighbouringLayersOfABackboneAreStaggered() {
+        for (Fittings.Join join : List.of(new Fittings.Join.Strap(Optional.empty()), new Fittings.Join.Scarf(Defaults.scarf()))) {
+            Frame frame = withBackbone(Defaults.rim(), 0.060, 0.090, 0.4);
+            Fittings plain = Fittings.assumed();
+            BuildPlan plan = plan(longCylinder().frame(fitted(frame, new Fittings(plain.holes(), plain.places(), join, plain.base(), plain.strongback(), plain.gauge()))));
+            List<PlatePart> odd = pieces(plan, "backbone.1.odd."), even = pieces(plan, "backbone.1.even.");
+            assertThat(odd.getFirst().quantity() + even.getFirst().quantity()).isEqualTo(5);
+            assertThat(plan.parts()).noneMatch(part -> part.key().startsWith("backbone.1.") && part.kind() == PlatePart.Kind.STRAP);
+            for (int i = 0; i + 1 < odd.size(); i++)
+                for (int j = 0; j + 1 < even.size(); j++)
+                    assertThat(Math.abs(joint(odd, i) - joint(even, j))).isGreaterThanOrEqualTo(16 * 0.0117 - 1e-9);
+            assertThat(odd.getFirst().notes()).extracting(PlatePart.Note::words).anySatisfy(words -> assertThat(words).matches("joints of neighbouring layers \\d+ mm apart"));
+            double length = odd.getLast().outer().maxY() - odd.getFirst().outer().minY();
+            assertThat(even.getLast().outer().maxY() - even.getFirst().outer().minY()).isCloseTo(length, within(1e-9));
+        }
+    }
+
+    private static List<PlatePart> pieces(BuildPlan plan, String key) {
+        List<PlatePart> pieces = plan.parts().stream().filter(part -> part.key().startsWith(key)).toList();
+        assertThat(pieces).hasSizeGreaterThan(1);
+        return pieces;
+    }
+
+    /** Its middle: pieces of a butt meet there, those of a scarf lie over each other. */
+    private static double joint(List<PlatePart> pieces, int i) {
+        return 0.5 * (pieces.get(i).outer().maxY() + pieces.get(i + 1).outer().minY());
+    }
+
+    private static Specs longCylinder() {
+        Specs specs = new Specs();
+        for (int i = 0; i < 7; i++)
+            specs.station("S" + (i + 1), 0.5 * i, Specs.circle(0.3, 0.5));
+        return specs;
+    }
 }

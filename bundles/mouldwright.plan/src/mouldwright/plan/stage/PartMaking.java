@@ -71,14 +71,25 @@ final class PartMaking {
         Jointing.Join join = join(part);
         Sheet.Size largest = sheet.largest();
         double width = largest.width().likely() - 2 * margin, length = largest.length().likely() - 2 * margin;
+        if (part.kind() == PlatePart.Kind.BACKBONE && part.quantity() > 1) {
+            new LayerJoining(part, join, width, length).pieces().ifPresentOrElse(pieces -> {
+                jointed.add(part.key());
+                parts.addAll(pieces);
+            }, () -> leave(part));
+            return;
+        }
         Optional<List<Jointing.Joint>> joints = Jointing.joints(part, width, length, join);
         if (joints.isPresent()) {
             jointed.add(part.key());
             parts.addAll(PartPieces.of(part, joints.get(), join, part.thickness()));
         } else {
-            tooLarge.add(part.key());
-            parts.add(part);
+            leave(part);
         }
+    }
+
+    private void leave(PlatePart part) {
+        tooLarge.add(part.key());
+        parts.add(part);
     }
 
     /** What goes by the thickness is noted as assumed once a part is joined by it. */
