@@ -185,10 +185,10 @@ class TablesTest {
     }
 
     @Test void diagonalsAreMeasuredAlongTheirSlope() { // closed form: on a circle about the point they start from every diagonal is as long as its radius
-        List<SectionPoint> points = points(circle("diagonal up from 100,100\ndiagonal down from 100 at 30 deg,100\n"));
+        List<SectionPoint> points = points(circle("diagonal up from 100,100\ndiagonal down from 100 at 60 deg,100\n"));
         assertThat(points).anySatisfy(p -> {
-            assertThat(p.y()).isCloseTo(0.1 * Math.cos(Math.PI / 6), within(1e-9));
-            assertThat(p.z()).isCloseTo(0.1 - 0.1 * Math.sin(Math.PI / 6), within(1e-9));
+            assertThat(p.y()).isCloseTo(0.1 * Math.cos(Math.PI / 3), within(1e-9));
+            assertThat(p.z()).isCloseTo(0.1 - 0.1 * Math.sin(Math.PI / 3), within(1e-9));
         });
         assertThat(points).allSatisfy(p -> assertThat(Math.hypot(p.y(), p.z() - 0.1)).isCloseTo(0.1, within(1e-6)));
         assertThat(points).extracting(SectionPoint::z).isSorted();

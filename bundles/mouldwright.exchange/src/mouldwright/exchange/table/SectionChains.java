@@ -55,14 +55,15 @@ final class SectionChains {
                 .map(line -> "a half-breadth of the " + line + " and no height").findFirst());
     }
 
-    /** The outline from the keel to the sheer. */
+    /** The outline from the keel to the sheer, or to where it closes above. */
     List<SectionPoint> outline() {
         waterlines.sort(Comparator.comparingDouble(SectionPoint::z));
         buttocks.sort(Comparator.comparingDouble(SectionPoint::y));
         above.sort(Comparator.comparingDouble(SectionPoint::y));
         Optional<SectionPoint> keel = Optional.ofNullable(heights.get(RowLabel.KEEL))
                 .map(z -> SectionPoint.smooth(breadths.getOrDefault(RowLabel.KEEL, 0.0), z));
-        Optional<SectionPoint> sheer = Optional.ofNullable(heights.get(RowLabel.SHEER)).map(z -> SectionPoint.smooth(breadths.get(RowLabel.SHEER), z));
+        Optional<SectionPoint> sheer = Optional.ofNullable(heights.get(RowLabel.SHEER)).map(z -> SectionPoint.smooth(breadths.get(RowLabel.SHEER), z))
+                .or(() -> above.isEmpty() || above.getFirst().y() > SAME ? Optional.empty() : Optional.of(above.removeFirst()));
         keel.ifPresent(end -> buttocks.removeIf(point -> isClosure(point, end)));
         sheer.ifPresent(end -> above.removeIf(point -> isClosure(point, end)));
         buttocks.addAll(above.reversed());
