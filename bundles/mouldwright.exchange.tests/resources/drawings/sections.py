@@ -34,8 +34,8 @@ space.add_ellipse((0, 200), major_axis=(0, 180), ratio=0.6, start_param=math.pi,
 space.add_ellipse((0, 200), major_axis=(0, -150), ratio=0.8, start_param=math.pi, end_param=2 * math.pi, dxfattribs={"layer": "ovalbehind", "extrusion": (0, 0, -1)})
 space.add_ellipse((20, 200), major_axis=(200, 0), ratio=0.7, dxfattribs=on("egg"))
 
-# splines of which only the points are written that they go through, one with directions at its ends
-space.add_spline([(0, 10), (150, 30), (290, 110), (330, 220), (240, 320), (0, 350)], dxfattribs=on("fitted"))
+# splines of which only the points are written that they go through, one with directions at its ends; without, programs guess, which shows little where points are many
+space.add_spline([(150 * math.sin(math.radians(a)), 200 - 180 * math.cos(math.radians(a))) for a in range(0, 181, 2)], dxfattribs=on("fitted"))
 led = space.add_spline([(0, 20), (180, 50), (300, 180), (200, 330), (0, 360)], dxfattribs=on("led"))
 led.dxf.start_tangent = (1, 0, 0)
 led.dxf.end_tangent = (-1, 0, 0)

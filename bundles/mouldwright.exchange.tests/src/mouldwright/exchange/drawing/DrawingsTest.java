@@ -93,6 +93,11 @@ class DrawingsTest {
         assertThat(lofted("oval", false).area()).as("both halves").isCloseTo(Math.PI * 0.18 * 0.108, within(1e-4));
     }
 
+    /** Ninety points on an ellipse: pi a b. */
+    @Test void aSplineThroughPointsOfAnEllipseHasItsArea() {
+        assertThat(lofted("fitted", false).area()).isCloseTo(Math.PI * 0.15 * 0.18, within(1e-4));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"40\n0", "11\n0\n21\n0", "31\n5"})
     void anEllipseThatIsNoneIsTold(String groups) {

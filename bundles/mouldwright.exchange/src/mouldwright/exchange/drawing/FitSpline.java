@@ -6,8 +6,9 @@ import java.util.Optional;
 import mouldwright.geometry.curve.CubicSpline;
 import mouldwright.geometry.curve.EndCondition;
 
-/** A cubic spline through the points it was drawn by, over the length of the chords between them: straight at an end, unless the drawing gives a direction
- *  there. The format leaves open how such points are joined; this is how it is commonly done. */
+/** A cubic spline through the points it was drawn by, over the length of the chords between them. It ends straight where the drawing gives no
+ *  direction. The format leaves open how such points are joined; with directions this is how it is commonly done, without them
+ *  programs differ by what they guess. */
 final class FitSpline implements Curve {
 
     private final CubicSpline spline;

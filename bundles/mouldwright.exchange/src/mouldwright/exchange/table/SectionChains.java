@@ -61,7 +61,8 @@ final class SectionChains {
         buttocks.sort(Comparator.comparingDouble(SectionPoint::y));
         above.sort(Comparator.comparingDouble(SectionPoint::y));
         Optional<SectionPoint> keel = Optional.ofNullable(heights.get(RowLabel.KEEL))
-                .map(z -> SectionPoint.smooth(breadths.getOrDefault(RowLabel.KEEL, 0.0), z));
+                .map(z -> SectionPoint.smooth(breadths.getOrDefault(RowLabel.KEEL, 0.0), z))
+                .or(() -> above.isEmpty() || buttocks.isEmpty() || buttocks.getFirst().y() > SAME ? Optional.empty() : Optional.of(buttocks.removeFirst()));
         Optional<SectionPoint> sheer = Optional.ofNullable(heights.get(RowLabel.SHEER)).map(z -> SectionPoint.smooth(breadths.get(RowLabel.SHEER), z))
                 .or(() -> above.isEmpty() || above.getFirst().y() > SAME ? Optional.empty() : Optional.of(above.removeFirst()));
         keel.ifPresent(end -> buttocks.removeIf(point -> isClosure(point, end)));
