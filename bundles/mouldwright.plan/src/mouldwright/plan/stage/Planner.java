@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.Measurements;
+import mouldwright.plan.PlanFault;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
@@ -49,7 +50,12 @@ public final class Planner {
             stage.quantify(spec, measurements, ledger);
         }
         gather(wanted, spec, measurements, ledger, cancelled);
-        Reckoning reckoning = ledger.close(cancelled);
+        Reckoning reckoning;
+        try {
+            reckoning = ledger.close(cancelled);
+        } catch (ArithmeticException e) {
+            return withoutFigures(spec, measurements, e.getMessage());
+        }
         Lists lists = new Lists();
         for (Stage stage : wanted) {
             poll(cancelled);
@@ -57,6 +63,14 @@ public final class Planner {
         }
         return new BuildPlan(spec, assumed(spec, measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
                 lists.pots(), lists.pieces(), lists.tasks(), lists.orders(), measurements.faults(), measurements, reckoning);
+    }
+
+    /** What is left where figures are so far out that they cannot be reckoned with. */
+    private static BuildPlan withoutFigures(Spec spec, Measurements measurements, String what) {
+        measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, spec.origin(), "plug " + spec.name(), what + ": it grows past any number",
+                "look for a figure that is far from any workshop's"));
+        return new BuildPlan(spec, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), measurements.faults(), measurements,
+                new Ledger(new Grounds(spec).plug()).close());
     }
 
     private static void gather(List<Stage> wanted, Spec spec, Measurements measurements, Ledger ledger, BooleanSupplier cancelled) {
