@@ -234,4 +234,10 @@ class EditingTest {
         assertThat(folder.resolve("box.html")).content().startsWith("<!DOCTYPE html>");
         assertThatThrownBy(() -> command("mouldwright.export", uri, "Box", "docx", "box.docx")).isInstanceOf(ResponseErrorException.class).hasMessageContaining("none of text, json, csv, html, pdf, xlsx");
     }
+
+    /** A client asks for them as soon as a text is open, when nothing is planned yet. */
+    @Test void figuresOverTheBlocksAreAskedForAgainOnceTheyAreThere() {
+        client.awaitRefresh(() -> open(Served.BOX));
+        assertThat(Client.get(client.server().getTextDocumentService().codeLens(new CodeLensParams(served.document("box.plug"))))).isNotEmpty();
+    }
 }
