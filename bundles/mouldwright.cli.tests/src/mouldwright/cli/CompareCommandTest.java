@@ -8,6 +8,7 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.Arrays;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -150,5 +151,34 @@ class CompareCommandTest {
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).contains("    units mm\n");
         assertThat(Files.readString(folder.resolve("a.plug"))).contains("\n units mm\n");
+    }
+
+    /** A file that comes and goes would change the time of its folder. */
+    @Test void nothingIsWrittenInTheRepository() throws Exception {
+        committed();
+        Path[] folders = { folder.resolve(".git"), folder.resolve(".git/refs/heads"), folder.resolve(".git/objects"), folder };
+        FileTime longAgo = FileTime.fromMillis(1_000_000_000_000L);
+        for (Path one : folders)
+            Files.setLastModifiedTime(one, longAgo);
+        assertThat(Run.in(folder, "compare", "HEAD:box.plug", "box.plug").code()).isZero();
+        assertThat(folders).allSatisfy(one -> assertThat(Files.getLastModifiedTime(one)).isEqualTo(longAgo));
+    }
+
+    /** git runs the command of the set-up for both sides; here it is the command line out of the class path. */
+    @Test void gitDiffComparesSpecsInTheOneLayout() throws Exception {
+        committed();
+        Files.copy(Path.of("../../examples/.gitattributes").toAbsolutePath().normalize(), folder.resolve(".gitattributes"));
+        String textconv = Files.readString(Path.of("../../examples/git-setup.txt")).lines().filter(line -> line.startsWith("git config diff.plug.textconv ")).findFirst().orElseThrow()
+                .replaceFirst("^git config diff.plug.textconv '", "").replaceFirst("'$", "");
+        assertThat(textconv).startsWith("mouldwright ");
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        Path command = Files.writeString(folder.resolve("mouldwright"), "#!/bin/sh\nexec '" + java + "' -XX:TieredStopAtLevel=1 -cp '"
+                + System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")) + "' mouldwright.cli.Main \"$@\"\n");
+        assertThat(command.toFile().setExecutable(true)).isTrue();
+        git("config", "diff.plug.textconv", command + textconv.substring("mouldwright".length()));
+        write("box.plug", BOX.replace("    ", " ").replace("at 400", "at 500"));
+        Process diff = new ProcessBuilder("git", "diff", "-U0", "box.plug").directory(folder.toFile()).start();
+        String shown = new String(diff.getInputStream().readAllBytes());
+        assertThat(shown.lines().filter(line -> line.matches("[-+][^-+].*"))).containsExactly("-    station B at 400 like A", "+    station B at 500 like A");
     }
 }

@@ -30,6 +30,7 @@ public final class Cli {
             new MeshCommand(),
             new ImportCommand(),
             new CompareCommand(),
+            new UsesCommand(),
             new FormatCommand(),
             new ServeCommand());
 

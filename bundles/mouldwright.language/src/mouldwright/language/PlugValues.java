@@ -1,5 +1,6 @@
 package mouldwright.language;
 
+import com.google.inject.Singleton;
 import mouldwright.model.Attitude;
 import org.eclipse.xtext.common.services.DefaultTerminalConverters;
 import org.eclipse.xtext.conversion.IValueConverter;
@@ -7,7 +8,8 @@ import org.eclipse.xtext.conversion.ValueConverter;
 import org.eclipse.xtext.conversion.impl.AbstractNullSafeConverter;
 import org.eclipse.xtext.nodemodel.INode;
 
-/** Turns what is written into values and back. Numbers stay as written, so that nothing rewrites them. */
+/** Turns what is written into values and back. Numbers stay as written, so that nothing rewrites them. One for all texts: finding the converters takes longer than a small text. */
+@Singleton
 public class PlugValues extends DefaultTerminalConverters {
 
 	/** Numbers, dates and units are kept as texts. */

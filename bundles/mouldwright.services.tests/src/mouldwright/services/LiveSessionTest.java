@@ -147,4 +147,16 @@ class LiveSessionTest {
             assertThat(asked.get()).isGreaterThanOrEqualTo(last).isLessThan(Math.max(polls.get(), last + plan.pours().size() + 1)); // bays are measured side by side
         }
     }
+
+    /** Where all that is stated stands where it stood, nothing is worked out again. */
+    @Test void strokesInACommentChangeNoPlan() throws Exception {
+        Path file = folder.resolve("box.plug");
+        session.open(file, 1, BOX.replace("units mm", "units mm\n    // "));
+        BuildPlan before = session.checked(file).get(PATIENCE, TimeUnit.SECONDS).plans().get("Box");
+        session.change(file, 2, old -> old.replace("// ", "// as long as the bench"));
+        Checked after = session.checked(file).get(PATIENCE, TimeUnit.SECONDS);
+        assertThat(after.plans().get("Box")).isSameAs(before);
+        session.change(file, 3, old -> old.replace("at 400", "at 401"));
+        assertThat(session.checked(file).get(PATIENCE, TimeUnit.SECONDS).plans().get("Box")).isNotSameAs(before);
+    }
 }

@@ -221,23 +221,45 @@ public final class LiveSession implements AutoCloseable {
         }
         if (!spec.isCurrent(latest.get())) {
             spec.read(latest.get());
-            tell(spec);
-            if (!spec.isPlanned()) {
+            if (spec.isPlanned()) {
+                tell(spec);
+            } else {
                 plan(spec);
             }
         }
         return true;
     }
 
+    /** Where what is read is what was read before, so is its plan, and all is told at once. */
     private void plan(LiveSpec spec) {
-        List<Reading> readings = spec.readings();
+        List<Reading> readings;
+        try {
+            readings = spec.readings();
+        } catch (RuntimeException | Error e) {
+            tell(spec);
+            throw e;
+        }
+        Optional<List<Plans.Planned>> known = spec.known(readings);
+        if (known.isPresent()) {
+            orTurnedAway(spec, spec.superseded(), () -> {
+                spec.take(readings, known.get());
+                tell(spec);
+                return true;
+            });
+        } else {
+            tell(spec);
+            plan(spec, readings);
+        }
+    }
+
+    private void plan(LiveSpec spec, List<Reading> readings) {
         AtomicBoolean superseded = spec.superseded();
         run(planning, new CompletableFuture<>(), () -> {
             List<Plans.Planned> worked = orTurnedAway(spec, superseded, () -> readings.stream().map(reading -> Plans.plan(reading, superseded::get)).toList());
             post(() -> {
                 if (!superseded.get()) {
                     orTurnedAway(spec, superseded, () -> {
-                        spec.take(worked);
+                        spec.take(readings, worked);
                         tell(spec);
                         return true;
                     });

@@ -39,6 +39,8 @@ public final class LiveSpec {
     private boolean planned;
     private AtomicBoolean superseded = new AtomicBoolean();
     private Map<String, BuildPlan> lastPlans = Map.of();
+    private List<Reading> lastReadings = List.of();
+    private List<Plans.Planned> lastWorked = List.of();
     private final List<CompletableFuture<Checked>> waiting = new ArrayList<>();
 
     LiveSpec(Injector injector, ContentSource source, OpenTexts open, Path file) {
@@ -107,8 +109,16 @@ public final class LiveSpec {
         return examination.spec().orElseThrow().plugs().stream().map(injector.getInstance(Plans.class)::reading).toList();
     }
 
+    /** The plans of what was read, if it is what was read the last time, to the lines it stands in: strokes in a comment, blanks, a word put in and
+     *  taken out again. */
+    Optional<List<Plans.Planned>> known(List<Reading> readings) {
+        return readings.equals(lastReadings) ? Optional.of(lastWorked) : Optional.empty();
+    }
+
     /** Takes the plans of {@link #readings()} and looks at them. */
-    void take(List<Plans.Planned> worked) {
+    void take(List<Reading> readings, List<Plans.Planned> worked) {
+        lastReadings = readings;
+        lastWorked = worked;
         List<Plug> plugs = examination.spec().orElseThrow().plugs();
         Plans plans = injector.getInstance(Plans.class);
         for (int i = 0; i < plugs.size(); i++) {

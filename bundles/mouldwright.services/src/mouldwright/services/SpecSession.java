@@ -98,6 +98,25 @@ public final class SpecSession {
     }
 
     /**
+     * Looks for the uses of what a file declares.
+     *
+     * @param file    a library or spec
+     * @param project a folder of the project whose specs are looked through; empty for the one the file lies in
+     */
+    public WhereUsed uses(Path file, Optional<Path> project) {
+        Path whole = file.toAbsolutePath().normalize();
+        Project own = Project.of(whole, source);
+        return switch (SpecFile.read(own, whole, source)) {
+            case ReadResult.Refused(var reason, String message) -> new WhereUsed.Unread(TextFinding.ofFile(Codes.UNREAD, Severity.ERROR, message, whole));
+            case ReadResult.Text text -> {
+                Project searched = project.map(folder -> Project.of(folder.toAbsolutePath().normalize().resolve("any.plug"), source)).orElse(own);
+                yield new UseSearch(injector, searched, source).of(text.file()).<WhereUsed>map(WhereUsed.Found::new).orElseGet(() -> new WhereUsed.Unread(TextFinding.ofFile(Codes.UNREAD,
+                        Severity.ERROR, "it lies neither in the project " + searched.root().getFileName() + " nor in a library folder of it", whole)));
+            }
+        };
+    }
+
+    /**
      * Makes a spec of the offsets in a table or drawing, lays it out and checks it. Nothing is written.
      *
      * @param file   the table or drawing

@@ -1,5 +1,6 @@
 package mouldwright.drawing.subject;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -50,6 +51,31 @@ public enum Subjects {
     /** The section of one station; nothing where the body has none there. @param code of plug and revision */
     public static Optional<Drawing> section(BuildPlan plan, String station, String code) {
         return SectionDrawing.of(plan, station, code);
+    }
+
+    /** The names of all drawings of a plan, in the order they are drawn. @param code of plug and revision */
+    public static List<String> names(BuildPlan plan, String code) {
+        return Arrays.stream(values()).flatMap(subject -> subject.draw(plan, code).stream()).map(NamedDrawing::name).toList();
+    }
+
+    /** One drawing by its name, such as {@code section-S3}; no other is drawn for it but those of its kind.
+     *  @param code of plug and revision
+     *  @return nothing where the plan has none of that name */
+    public static Optional<Drawing> named(BuildPlan plan, String name, String code) {
+        if (name.startsWith("section-"))
+            return section(plan, name.substring("section-".length()), code);
+        return Arrays.stream(values()).filter(subject -> name.startsWith(subject.prefix())).flatMap(subject -> subject.draw(plan, code).stream())
+                .filter(one -> one.name().equals(name)).map(NamedDrawing::drawing).findFirst();
+    }
+
+    /** How the names of its drawings begin. */
+    private String prefix() {
+        return switch (this) {
+            case LINES, PROGRAMME -> name;
+            case SECTIONS -> "section-";
+            case POURS -> "pour-";
+            case PLIES -> "ply-";
+        };
     }
 
     private static List<String> stations(BuildPlan plan) {

@@ -17,6 +17,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.xtext.naming.QualifiedName;
+import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 import org.eclipse.xtext.resource.IEObjectDescription;
 import org.eclipse.xtext.scoping.IScopeProvider;
 
@@ -51,6 +52,9 @@ public final class Completions {
         Cursor.At at = found.get();
         Map<String, Proposal> all = new LinkedHashMap<>();
         for (Expectation expected : at.expected()) {
+            if (isGivenElsewhere(view, at, expected)) {
+                continue;
+            }
             for (Proposal proposal : proposals(view, at, expected)) {
                 all.putIfAbsent(proposal.kind() + " " + proposal.label(), proposal);
             }
@@ -59,6 +63,19 @@ public final class Completions {
         List<Proposal> fitting = new ArrayList<>(all.values().stream().filter(proposal -> fits(proposal, typed)).toList());
         fitting.sort(java.util.Comparator.comparing(Proposal::kind));
         return new Offer(at.start(), List.copyOf(fitting));
+    }
+
+    /** Whether a word begins something that is stated once and stands on another line already: written here too it would be a finding. */
+    private static boolean isGivenElsewhere(SpecView view, Cursor.At at, Expectation expected) {
+        if (!expected.isKeyword() || !(expected.meaning().orElse(null) instanceof EStructuralFeature feature) || feature.isMany()) {
+            return false;
+        }
+        EObject owner = at.context().orElse(null);
+        while (owner != null && !feature.getEContainingClass().isInstance(owner)) {
+            owner = owner.eContainer();
+        }
+        int line = NodeModelUtils.getLineAndColumn(view.root(), at.start()).getLine();
+        return owner != null && NodeModelUtils.findNodesForFeature(owner, feature).stream().anyMatch(node -> node.getStartLine() != line);
     }
 
     private static boolean fits(Proposal proposal, String typed) {

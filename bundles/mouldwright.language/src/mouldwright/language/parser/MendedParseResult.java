@@ -9,14 +9,21 @@ import org.eclipse.emf.ecore.EObject;
 public final class MendedParseResult extends ParseResult {
 
 	private final List<Mend> mends;
+	private final int tries;
 
-	MendedParseResult(EObject root, ICompositeNode node, List<Mend> mends) {
+	MendedParseResult(EObject root, ICompositeNode node, List<Mend> mends, int tries) {
 		super(root, node, true);
+		this.tries = tries;
 		this.mends = List.copyOf(mends);
 	}
 
 	/** What was mended, in the order of the text. */
 	public List<Mend> mends() {
 		return mends;
+	}
+
+	/** How many repairs were tried for it; the measure of what a mistake costs that is the same on every machine. */
+	public int tries() {
+		return tries;
 	}
 }

@@ -13,7 +13,6 @@ import org.antlr.runtime.CommonToken;
 import org.antlr.runtime.RecognitionException;
 import org.antlr.runtime.Token;
 import org.antlr.runtime.TokenSource;
-import org.eclipse.xtext.nodemodel.SyntaxErrorMessage;
 import org.eclipse.xtext.nodemodel.impl.NodeModelBuilder;
 import org.eclipse.xtext.parser.IParseResult;
 import org.eclipse.xtext.parser.antlr.AbstractInternalAntlrParser;
@@ -31,6 +30,11 @@ public final class RepairingParser extends PlugParser {
 	/** Mistakes said of one text; what follows is better read when these are mended. */
 	private static final int MOST = 20;
 
+	/** Tries spent on a text before unlikely repairs are no longer looked for, and before what is left of a line is left out untried: who types on a text full
+	 *  of mistakes does not wait for them. One mistake takes some 130, and 1,300 where no likely repair helps. */
+	private static final int UNLIKELY = 1_500;
+	private static final int ANY = 4_000;
+
 	/** Words read on after a slip that show that it was mended rightly. */
 	private static final int FAR_ENOUGH = 8;
 
@@ -46,20 +50,21 @@ public final class RepairingParser extends PlugParser {
 				return faultless;
 			failure = Optional.empty();
 		} catch (RuntimeException e) {
-			failure = Optional.of(stumbledAt(e));
+			failure = Optional.of(FirstMistake.in(e));
 		}
 		if (failure.isEmpty())
 			return run(ruleName, tokens, text, createNodeModelBuilder(), getSyntaxErrorProvider());
+		Recogniser recogniser = new Recogniser(ruleName, run -> stream(run, null), getGrammarAccess());
 		List<Mend> mends = new ArrayList<>();
 		while (failure.isPresent() && mends.size() < MOST) {
-			Mended mended = mend(ruleName, tokens, failure.get());
+			Mended mended = mend(recogniser, tokens, failure.get());
 			mends.add(mended.mend());
 			tokens = mended.tokens();
-			failure = attempt(ruleName, tokens);
+			failure = recogniser.firstMistake(tokens);
 		}
 		IParseResult result = run(ruleName, tokens, text, createNodeModelBuilder(), getSyntaxErrorProvider());
 		mends.sort(Comparator.comparingInt(Mend::offset));
-		return new MendedParseResult(result.getRootASTElement(), result.getRootNode(), mends);
+		return new MendedParseResult(result.getRootASTElement(), result.getRootNode(), mends, recogniser.tries());
 	}
 
 	/** The words of a text as the lexer reads them, hidden ones too, units told from words; nothing is mended. */
@@ -75,24 +80,31 @@ public final class RepairingParser extends PlugParser {
 	private record Mended(Tokens tokens, Mend mend) {
 	}
 
-	private Mended mend(String ruleName, Tokens all, Failure failure) {
+	private Mended mend(Recogniser recogniser, Tokens all, Failure failure) {
 		int mistake = all.visibleAt(failure.index());
 		Window window = Window.around(all, mistake, words());
 		Tokens part = window.tokens();
 		int at = mistake < all.size() ? part.indexOfOffset(all.offset(mistake)) : part.size();
+		boolean tired = recogniser.tries() > UNLIKELY;
+		if (recogniser.tries() > ANY && part.size() > 0)
+			return mended(all, part, new Candidates(part, words(), at, 0).leaveOutLine());
 		Choice choice = new Choice(all.offset(mistake), part.offset(Math.min(part.size(), at + FAR_ENOUGH)));
-		new Completion(part, words(), at, tried -> attempt(ruleName, tried)).find(failure.expected(), false)
-				.ifPresent(repair -> choice.offer(repair, reach(ruleName, window, repair)));
+		new Completion(part, words(), at, recogniser::firstMistake).find(failure.expected(), false)
+				.ifPresent(repair -> choice.offer(repair, reach(recogniser, window, repair)));
 		for (Repair repair : new Candidates(part, words(), at, failure.expected()).all())
-			choice.offer(repair, reach(ruleName, window, repair));
-		if (choice.isPoor())
-			new Completion(part, words(), at, tried -> attempt(ruleName, tried)).find(0, true).ifPresent(repair -> choice.offer(repair, reach(ruleName, window, repair)));
-		if (choice.isPoor())
+			choice.offer(repair, reach(recogniser, window, repair));
+		if (choice.isPoor() && !tired)
+			new Completion(part, words(), at, recogniser::firstMistake).find(0, true).ifPresent(repair -> choice.offer(repair, reach(recogniser, window, repair)));
+		if (choice.isPoor() && !tired)
 			for (Repair repair : new Candidates(part, words(), at, failure.expected()).anyWord())
-				choice.offer(repair, reach(ruleName, window, repair));
+				choice.offer(repair, reach(recogniser, window, repair));
 		Repair best = choice.best().orElseGet(() -> part.size() == 0 ? new Repair(t -> t, 0, "nothing can be read here", 0, 0, "")
 				: new Candidates(part, words(), at, 0).leaveOutLine());
-		return new Mended(carryOver(all, part, best), said(part, best));
+		return mended(all, part, best);
+	}
+
+	private static Mended mended(Tokens all, Tokens part, Repair repair) {
+		return new Mended(carryOver(all, part, repair), said(part, repair));
 	}
 
 	/** Does to the whole text what a repair does to the window. */
@@ -111,9 +123,9 @@ public final class RepairingParser extends PlugParser {
 	}
 
 	/** How far the parser gets in the window with a repair: an offset of the text. */
-	private int reach(String ruleName, Window window, Repair repair) {
+	private static int reach(Recogniser recogniser, Window window, Repair repair) {
 		Tokens tried = repair.applied(window.tokens());
-		Optional<Failure> failure = attempt(ruleName, tried);
+		Optional<Failure> failure = recogniser.firstMistake(tried);
 		if (failure.isEmpty())
 			return Integer.MAX_VALUE;
 		int mistake = tried.visibleAt(failure.get().index());
@@ -134,29 +146,8 @@ public final class RepairingParser extends PlugParser {
 		return lexer;
 	}
 
-	/** Runs the generated parser up to its first mistake. */
-	private Optional<Failure> attempt(String ruleName, Tokens tokens) {
-		try {
-			run(ruleName, tokens, null, createNodeModelBuilder(), new FirstMistake());
-			return Optional.empty();
-		} catch (RuntimeException e) {
-			return Optional.of(stumbledAt(e));
-		}
-	}
-
-	/** Where a run stopped; anything else that ended it goes on. */
-	private static Failure stumbledAt(RuntimeException e) {
-		for (Throwable cause = e; cause != null; cause = cause.getCause())
-			if (cause instanceof Stumbled stumbled)
-				return stumbled.failure;
-		throw e;
-	}
-
 	private IParseResult run(String ruleName, Tokens tokens, CharStream text, NodeModelBuilder builder, ISyntaxErrorMessageProvider errors) {
-		XtextTokenStream stream = new Stream(tokens.copies(), text);
-		stream.initCurrentLookAhead(0);
-		setInitialHiddenTokens(stream);
-		AbstractInternalAntlrParser parser = createParser(stream);
+		AbstractInternalAntlrParser parser = createParser(stream(tokens, text));
 		parser.setTokenTypeMap(getTokenDefProvider().getTokenDefMap());
 		parser.setSyntaxErrorProvider(errors);
 		parser.setNodeModelBuilder(builder);
@@ -166,6 +157,13 @@ public final class RepairingParser extends PlugParser {
 		} catch (RecognitionException e) {
 			throw new IllegalStateException(e);
 		}
+	}
+
+	private XtextTokenStream stream(Tokens tokens, CharStream text) {
+		XtextTokenStream stream = new Stream(tokens.copies(), text);
+		stream.initCurrentLookAhead(0);
+		setInitialHiddenTokens(stream);
+		return stream;
 	}
 
 	/** Tokens from a list; the text they came from for the node model. */
@@ -198,33 +196,6 @@ public final class RepairingParser extends PlugParser {
 		@Override
 		public String getSourceName() {
 			return "";
-		}
-	}
-
-	/** Stops a run at its first mistake. */
-	private static final class FirstMistake implements ISyntaxErrorMessageProvider {
-
-		@Override
-		public SyntaxErrorMessage getSyntaxErrorMessage(IParserErrorContext context) {
-			RecognitionException e = context.getRecognitionException();
-			int expected = e instanceof org.antlr.runtime.MismatchedTokenException mismatch ? Math.max(0, mismatch.expecting) : 0;
-			throw new Stumbled(new Failure(e.index, expected));
-		}
-
-		@Override
-		public SyntaxErrorMessage getSyntaxErrorMessage(IValueConverterErrorContext context) {
-			return new SyntaxErrorMessage(context.getDefaultMessage(), null);
-		}
-	}
-
-	private static final class Stumbled extends RuntimeException {
-
-		private static final long serialVersionUID = 1L;
-		private final transient Failure failure;
-
-		Stumbled(Failure failure) {
-			super(null, null, false, false);
-			this.failure = failure;
 		}
 	}
 }

@@ -11,7 +11,7 @@ import java.util.Set;
  */
 record Window(Tokens tokens, boolean truncated) {
 
-	private static final int AFTER = 200;
+	private static final int AFTER = 100;
 	private static final int NEAR = 150;
 	private static final Set<String> DECLARATIONS = Set.of("use", "library", "plug", "survey", "schedule", "hardener", "resin", "mat", "foam",
 			"filler", "coating", "sheet", "consumable", "rates");

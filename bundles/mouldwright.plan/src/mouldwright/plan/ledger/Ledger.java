@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import mouldwright.plan.spec.Given;
 import mouldwright.units.Dimension;
 
@@ -120,7 +121,15 @@ public final class Ledger {
     /** Reckons everything: likely values, lows and highs.
      *  @throws ArithmeticException if a formula gives no finite figure for its inputs' likely values */
     public Reckoning close() {
-        return Reckoning.of(List.copyOf(nodes));
+        return close(() -> false);
+    }
+
+    /** Reckons everything: likely values, lows and highs.
+     *  @param cancelled asked once for each uncertain figure and each corner
+     *  @throws ArithmeticException if a formula gives no finite figure for its inputs' likely values
+     *  @throws java.util.concurrent.CancellationException when cancelled */
+    public Reckoning close(BooleanSupplier cancelled) {
+        return Reckoning.of(List.copyOf(nodes), cancelled);
     }
 
     private Node add(String id, String label, Dimension dimension, Node.Kind kind, String currency) {

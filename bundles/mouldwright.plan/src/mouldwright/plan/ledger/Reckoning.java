@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import mouldwright.plan.spec.Given;
 
 /** A closed ledger, reckoned. Low, likely and high of every figure hold {@code low <= likely <= high}.
@@ -28,9 +29,9 @@ public final class Reckoning {
         this.derivations = new Derivations(this);
     }
 
-    static Reckoning of(List<Node> nodes) {
+    static Reckoning of(List<Node> nodes, BooleanSupplier cancelled) {
         Network network = new Network(nodes);
-        Bounds bounds = new Swings(network).bounds();
+        Bounds bounds = new Swings(network, cancelled).bounds();
         for (Node node : nodes)
             if (!Double.isFinite(bounds.likely()[node.index()]))
                 throw new ArithmeticException("no figure for " + node);

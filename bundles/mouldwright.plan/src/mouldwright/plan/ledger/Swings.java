@@ -2,6 +2,8 @@ package mouldwright.plan.ledger;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import mouldwright.plan.spec.Given;
 
 /** Finds low and high of every node by swinging each uncertain figure and then reckoning the corners.
@@ -10,6 +12,7 @@ import mouldwright.plan.spec.Given;
 final class Swings {
 
     private final Network network;
+    private final BooleanSupplier cancelled;
     private final Network.Evaluator evaluator;
     private final List<Given> inputs;
     private final int count;
@@ -18,7 +21,8 @@ final class Swings {
     private final double[] high;
     private final byte[][] signs;
 
-    Swings(Network network) {
+    Swings(Network network, BooleanSupplier cancelled) {
+        this.cancelled = cancelled;
         this.network = network;
         this.evaluator = network.evaluator();
         this.inputs = network.uncertain();
@@ -33,6 +37,7 @@ final class Swings {
         if (!inputs.isEmpty()) {
             findDirections();
             for (byte[] corner : corners()) {
+                poll();
                 widen(evaluator.evaluate(at(corner, -1), true));
                 widen(evaluator.evaluate(at(corner, 1), true));
             }
@@ -53,6 +58,7 @@ final class Swings {
     private void swingAbout(double[] background, boolean extend) {
         double[] down = new double[count];
         for (int k = 0; k < inputs.size(); k++) {
+            poll();
             double kept = background[k];
             background[k] = inputs.get(k).low();
             System.arraycopy(evaluator.evaluate(background, false), 0, down, 0, count);
@@ -67,6 +73,11 @@ final class Swings {
                 widen(network.rounds() ? evaluator.evaluate(background, true) : raised);
             background[k] = kept;
         }
+    }
+
+    private void poll() {
+        if (cancelled.getAsBoolean())
+            throw new CancellationException();
     }
 
     private boolean settled() {

@@ -3,6 +3,7 @@ package mouldwright.plan.stage;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
@@ -44,19 +45,22 @@ public final class Planner {
         for (Stage stage : wanted)
             stage.measure(spec, measurements, cancelled);
         for (Stage stage : wanted) {
+            poll(cancelled);
             ledger.turnTo(stage.name());
             stage.quantify(spec, measurements, ledger);
         }
-        gather(wanted, spec, measurements, ledger);
+        gather(wanted, spec, measurements, ledger, cancelled);
         Reckoning reckoning;
         try {
-            reckoning = ledger.close();
+            reckoning = ledger.close(cancelled);
         } catch (ArithmeticException e) {
             return withoutFigures(spec, measurements, e.getMessage());
         }
         Lists lists = new Lists();
-        for (Stage stage : wanted)
+        for (Stage stage : wanted) {
+            poll(cancelled);
             stage.list(spec, measurements, reckoning, lists);
+        }
         return new BuildPlan(spec, assumed(spec, measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
                 lists.pots(), lists.pieces(), lists.tasks(), lists.orders(), measurements.faults(), measurements, reckoning);
     }
@@ -69,10 +73,11 @@ public final class Planner {
                 new Ledger(new Grounds(spec).plug()).close());
     }
 
-    private static void gather(List<Stage> wanted, Spec spec, Measurements measurements, Ledger ledger) {
+    private static void gather(List<Stage> wanted, Spec spec, Measurements measurements, Ledger ledger, BooleanSupplier cancelled) {
         TaskBook tasks = new TaskBook();
         OrderBook orders = new OrderBook();
         for (Stage stage : wanted) {
+            poll(cancelled);
             ledger.turnTo(stage.name());
             tasks.turnTo(stage.name());
             orders.turnTo(stage.name());
@@ -80,9 +85,15 @@ public final class Planner {
             stage.orders(spec, measurements, ledger, orders);
         }
         for (Stage stage : wanted) {
+            poll(cancelled);
             ledger.turnTo(stage.name());
             stage.conclude(spec, measurements, tasks, orders, ledger);
         }
+    }
+
+    private static void poll(BooleanSupplier cancelled) {
+        if (cancelled.getAsBoolean())
+            throw new CancellationException();
     }
 
     /** Every default the plan rests on: what the spec was read with, what the stages chose, and the figures that enter a formula or

@@ -102,6 +102,12 @@ class AnswersTest {
         assertThat(labels(box("skin Skin {", "|\nskin Skin {"))).contains("frame", "mould", "station", "frame ...").doesNotContain("overfill", "expansion");
     }
 
+    @Test void whatIsStatedOnceIsNotOfferedAgain() {
+        assertThat(labels(box("lap 50", "lap 50\n|"))).contains("gel", "bay").doesNotContain("lap");
+        assertThat(labels(box("lap 50", "la| 50"))).containsExactly("lap");
+        assertThat(labels(box("skin Skin {", "|\nskin Skin {"))).contains("frame", "station", "frame ...").doesNotContain("skin", "fill", "units", "fill ...");
+    }
+
     @Test void nothingIsOfferedInCommentsAndTexts() {
         assertThat(labels(box("overfill 15", "// ov|\n"))).isEmpty();
         assertThat(labels(box("overfill 15", "/* ov|\n*/"))).isEmpty();

@@ -13,6 +13,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.lsp4j.*;
 import org.eclipse.lsp4j.launch.LSPLauncher;
@@ -25,6 +26,7 @@ final class Client implements LanguageClient, AutoCloseable {
     /** Long enough for the slowest machine; nothing waits for it unless something is wrong. */
     private static final long PATIENCE = 300;
 
+    private final Semaphore refreshed = new Semaphore(0);
     private final BlockingQueue<PublishDiagnosticsParams> published = new LinkedBlockingQueue<>();
     private final Map<String, Integer> versions = new ConcurrentHashMap<>();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
@@ -49,7 +51,9 @@ final class Client implements LanguageClient, AutoCloseable {
         item.setSnippetSupport(snippets);
         TextDocumentClientCapabilities texts = new TextDocumentClientCapabilities();
         texts.setCompletion(new CompletionCapabilities(item));
-        params.setCapabilities(new ClientCapabilities(null, texts, null));
+        WorkspaceClientCapabilities folders = new WorkspaceClientCapabilities();
+        folders.setCodeLens(new CodeLensWorkspaceCapabilities(true));
+        params.setCapabilities(new ClientCapabilities(folders, texts, null));
         get(server.initialize(params));
         server.initialized(new InitializedParams());
     }
@@ -143,6 +147,25 @@ final class Client implements LanguageClient, AutoCloseable {
     @Override
     public void publishDiagnostics(PublishDiagnosticsParams params) {
         published.add(params);
+    }
+
+    @Override
+    public CompletableFuture<Void> refreshCodeLenses() {
+        refreshed.release();
+        return CompletableFuture.completedFuture(null);
+    }
+
+    /** Waits until the server asks for the figures over the blocks to be asked for again; what it asked before is forgotten by {@code begin}. */
+    void awaitRefresh(Runnable begin) {
+        refreshed.drainPermits();
+        begin.run();
+        try {
+            if (!refreshed.tryAcquire(PATIENCE, TimeUnit.SECONDS)) {
+                throw new IllegalStateException("nothing is asked for again");
+            }
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     @Override

@@ -209,4 +209,35 @@ class EditingTest {
                 .get("value").getAsDouble();
         assertThat(volume).isCloseTo(0.005, within(1e-9));
     }
+
+    private Object command(String name, Object... arguments) {
+        return Client.get(client.server().getWorkspaceService().executeCommand(new ExecuteCommandParams(name, List.of(arguments))));
+    }
+
+    /** Read by the XML reader of the platform, which knows nothing of us. */
+    @Test void aSectionIsDrawnAsSvgOfTheTextAsTyped() throws Exception {
+        String uri = open(Served.BOX);
+        client.change(uri, new TextDocumentContentChangeEvent(Served.BOX.replace("station B", "station Stern")));
+        for (String name : List.of("section-Stern", "section-A", "lines")) {
+            String svg = ((com.google.gson.JsonPrimitive) new Gson().toJsonTree(command("mouldwright.drawing", uri, "Box", name))).getAsString();
+            var document = javax.xml.parsers.DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new java.io.ByteArrayInputStream(svg.getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+            assertThat(document.getDocumentElement().getTagName()).isEqualTo("svg");
+            assertThat(document.getElementsByTagName("path").getLength()).isPositive();
+        }
+        assertThatThrownBy(() -> command("mouldwright.drawing", uri, "Box", "section-B")).isInstanceOf(ResponseErrorException.class)
+                .hasMessageContaining("no drawing `section-B`").hasMessageContaining("section-Stern");
+    }
+
+    @Test void anExportTakesEveryFormatOfTheEstimateAndRefusesAnotherInWords() {
+        String uri = open(Served.BOX);
+        command("mouldwright.export", uri, "Box", "html", "box.html");
+        assertThat(folder.resolve("box.html")).content().startsWith("<!DOCTYPE html>");
+        assertThatThrownBy(() -> command("mouldwright.export", uri, "Box", "docx", "box.docx")).isInstanceOf(ResponseErrorException.class).hasMessageContaining("none of text, json, csv, html, pdf, xlsx");
+    }
+
+    /** A client asks for them as soon as a text is open, when nothing is planned yet. */
+    @Test void figuresOverTheBlocksAreAskedForAgainOnceTheyAreThere() {
+        client.awaitRefresh(() -> open(Served.BOX));
+        assertThat(Client.get(client.server().getTextDocumentService().codeLens(new CodeLensParams(served.document("box.plug"))))).isNotEmpty();
+    }
 }

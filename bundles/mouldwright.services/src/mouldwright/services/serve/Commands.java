@@ -3,20 +3,24 @@ package mouldwright.services.serve;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParser;
 import com.google.gson.JsonPrimitive;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
+import mouldwright.drawing.Palette;
+import mouldwright.drawing.SvgWriter;
+import mouldwright.drawing.subject.Subjects;
 import mouldwright.plan.BuildPlan;
+import mouldwright.project.OutputUnits;
 import mouldwright.project.SafeWrite;
 import mouldwright.project.WriteResult;
-import mouldwright.report.CsvReport;
 import mouldwright.report.Estimate;
+import mouldwright.report.EstimateFormat;
 import mouldwright.report.Explanation;
-import mouldwright.report.JsonReport;
 import mouldwright.report.PathNames;
-import mouldwright.report.TextReport;
 import mouldwright.services.Checked;
 import mouldwright.services.LiveSession;
 import mouldwright.units.UnitSystem;
@@ -32,10 +36,12 @@ final class Commands {
     static final String PLAN = "mouldwright.plan";
     /** How a quantity came about, as text: URI, plug, id. */
     static final String EXPLAIN = "mouldwright.explain";
-    /** Writes the estimate beside the spec: URI, plug, text, json or csv, file inside the project. Answers the file's URI. */
+    /** A drawing as SVG: URI, plug, its name, such as {@code lines} or {@code section-S3}. */
+    static final String DRAWING = "mouldwright.drawing";
+    /** Writes the estimate beside the spec: URI, plug, a format of {@link EstimateFormat}, file inside the project. Answers the file's URI. */
     static final String EXPORT = "mouldwright.export";
 
-    static final List<String> ALL = List.of(PLAN, EXPLAIN, EXPORT);
+    static final List<String> ALL = List.of(PLAN, EXPLAIN, DRAWING, EXPORT);
 
     private final LiveSession session;
 
@@ -55,7 +61,7 @@ final class Commands {
         if (session.text(file.get()).isEmpty()) {
             return CompletableFuture.failedFuture(refusal(ResponseErrorCode.RequestFailed, file.get().getFileName() + " is not open"));
         }
-        return session.checked(file.get()).thenApply(checked -> answer(params.getCommand(), checked, arguments));
+        return session.checked(file.get()).thenApplyAsync(checked -> answer(params.getCommand(), checked, arguments));
     }
 
     private static Object answer(String command, Checked checked, List<String> arguments) {
@@ -66,9 +72,15 @@ final class Commands {
                 String id = argument(arguments, 2);
                 yield new Explanation(UnitSystem.METRIC).print(plan, id).orElseThrow(() -> refusal(ResponseErrorCode.RequestFailed, "no quantity `" + id + "` in this plan"));
             }
+            case DRAWING -> drawing(plan, argument(arguments, 2), plan.plug() + " " + checked.revision());
             case EXPORT -> export(print(estimate, argument(arguments, 2), checked), checked, argument(arguments, 3));
-            default -> JsonParser.parseString(print(estimate, "json", checked));
+            default -> JsonParser.parseString(new String(print(estimate, "json", checked), StandardCharsets.UTF_8));
         };
+    }
+
+    private static String drawing(BuildPlan plan, String name, String code) {
+        return Subjects.named(plan, name, code).map(drawing -> SvgWriter.file(drawing, Palette.PAPER)).orElseThrow(() -> refusal(ResponseErrorCode.RequestFailed,
+                "no drawing `" + name + "` of this plan; there are " + String.join(", ", Subjects.names(plan, code))));
     }
 
     private static BuildPlan plan(Checked checked, String plug) {
@@ -85,18 +97,15 @@ final class Commands {
         return plan;
     }
 
-    private static String print(Estimate estimate, String format, Checked checked) {
-        PathNames names = new PathNames(checked.project().root());
-        return switch (format) {
-            case "json" -> new JsonReport(names).print(estimate);
-            case "csv" -> new CsvReport().print(estimate);
-            case "text", "" -> new TextReport(UnitSystem.METRIC, names).print(estimate);
-            default -> throw refusal(ResponseErrorCode.InvalidParams, "`" + format + "` is none of text, json, csv");
-        };
+    private static byte[] print(Estimate estimate, String format, Checked checked) {
+        UnitSystem units = checked.project().settings().units().filter(wanted -> wanted == OutputUnits.US).isPresent() ? UnitSystem.US : UnitSystem.METRIC;
+        return EstimateFormat.find(format.isEmpty() ? "text" : format).orElseThrow(() -> refusal(ResponseErrorCode.InvalidParams,
+                "`" + format + "` is none of " + EstimateFormat.ALL.stream().map(EstimateFormat::name).collect(Collectors.joining(", "))))
+                .writer().write(estimate, units, new PathNames(checked.project().root()));
     }
 
     /** Nothing is written outside the project, and no spec is written over. */
-    private static String export(String text, Checked checked, String written) {
+    private static String export(byte[] bytes, Checked checked, String written) {
         Path file;
         try {
             file = checked.file().getParent().resolve(written).normalize();
@@ -109,7 +118,7 @@ final class Commands {
         if (file.toString().endsWith(".plug") || file.getFileName().toString().equals("mouldwright.project")) {
             throw refusal(ResponseErrorCode.RequestFailed, "the export would write over a spec: " + file.getFileName());
         }
-        return switch (SafeWrite.text(file, text)) {
+        return switch (SafeWrite.bytes(file, bytes)) {
             case WriteResult.Written done -> Uris.of(file);
             case WriteResult.NotWritten(Path place, String message) -> throw refusal(ResponseErrorCode.RequestFailed, file.getFileName() + " is not written: " + message);
         };

@@ -22,6 +22,7 @@ final class SpecServer implements LanguageServer, LanguageClientAware {
     private final FolderRequests folders;
     private final Ending ending;
     private volatile boolean canWatch;
+    private volatile boolean canRefresh;
 
     SpecServer(Log log, Ending ending) {
         this.ending = ending;
@@ -30,6 +31,9 @@ final class SpecServer implements LanguageServer, LanguageClientAware {
             @Override
             public void found(mouldwright.services.Checked checked, int version, boolean complete) {
                 publisher.found(checked, version);
+                if (complete && canRefresh && !checked.plans().isEmpty()) {
+                    client.refreshCodeLenses();
+                }
             }
 
             @Override
@@ -56,6 +60,7 @@ final class SpecServer implements LanguageServer, LanguageClientAware {
                 .map(CompletionItemCapabilities::getSnippetSupport).orElse(false));
         canWatch = can.map(ClientCapabilities::getWorkspace).map(WorkspaceClientCapabilities::getDidChangeWatchedFiles)
                 .map(DidChangeWatchedFilesCapabilities::getDynamicRegistration).orElse(false);
+        canRefresh = can.map(ClientCapabilities::getWorkspace).map(WorkspaceClientCapabilities::getCodeLens).map(CodeLensWorkspaceCapabilities::getRefreshSupport).orElse(false);
         folders.add(roots(params));
         return CompletableFuture.completedFuture(new InitializeResult(capabilities(), new ServerInfo("mouldwright")));
     }
