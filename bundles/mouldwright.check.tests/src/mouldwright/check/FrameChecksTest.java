@@ -1,6 +1,6 @@
 package mouldwright.check;
 
-import static mouldwright.check.CatalogueTest.found;
+import static mouldwright.check.Tried.found;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -11,12 +11,12 @@ import org.junit.jupiter.api.Test;
 class FrameChecksTest {
 
     private static List<String> frame(String more) {
-        return found(CatalogueTest.cylinder("frame { sheet Ply12 measured 12 " + more + " }"));
+        return found(Tried.cylinder("frame { sheet Ply12 measured 12 " + more + " }"));
     }
 
     /** A box 1.3 m broad and 2 m high, whose plates are larger than a sheet of 1.22 m by 2.44 m. */
     private static List<String> large(String half, String more) {
-        return found(CatalogueTest.cylinder("frame { sheet Ply12 measured 12 " + more + " }").replaceAll("superellipse 200 by 400 exponent 2",
+        return found(Tried.cylinder("frame { sheet Ply12 measured 12 " + more + " }").replaceAll("superellipse 200 by 400 exponent 2",
                 "{ 0 0 " + half + " 0 knuckle " + half + " 2000 knuckle 0 2000 }")).stream().filter(finding -> !finding.startsWith("MW806")).toList();
     }
 
@@ -63,7 +63,7 @@ class FrameChecksTest {
     }
 
     @Test void aSheetThatIsNotMeasuredIsNoted() {
-        assertThat(found(CatalogueTest.cylinder("frame { sheet Ply12 }"))).singleElement().asString()
+        assertThat(found(Tried.cylinder("frame { sheet Ply12 }"))).singleElement().asString()
                 .startsWith("MW212 the sheet is not measured: slots and bays are reckoned with the nominal 12 mm of Ply12").contains("sheet Ply12 measured");
     }
 

@@ -2,7 +2,7 @@ package mouldwright.check;
 
 import java.util.List;
 import mouldwright.plan.BuildPlan;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 
 /** MW221: a margin on both sides that takes up a whole sheet leaves nothing to cut parts from. */
@@ -10,7 +10,7 @@ final class SheetAllMargin implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
         plan.spec().frame().ifPresent(frame -> {
-            Given margin = frame.sheet().margin().orElseGet(Defaults::margin);
+            Given margin = frame.sheet().margin().orElseGet(FrameDefaults::margin);
             double narrow = Math.min(frame.sheet().width().likely(), frame.sheet().length().likely());
             if (!(2 * margin.likely() < narrow))
                 out.add(new Finding("MW221", Severity.ERROR, frame.origin(), "margins of " + Findings.length(margin.likely()) + " leave nothing of a sheet of " + frame.sheet().name() + ", "

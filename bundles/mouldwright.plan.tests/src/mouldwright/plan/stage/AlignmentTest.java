@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** What plates are set up by. Diagonals go by Pythagoras in three dimensions. */
 class AlignmentTest {
 
-    private static final Alignment CONE = plan(Specs.cone().frame(Specs.frame(0.012))).alignment().orElseThrow();
+    private static final Alignment CONE = plan(Specs.cone().frame(Blocks.frame(0.012))).alignment().orElseThrow();
 
     @Test void diagonalsAreThoseOfPythagoras() { // cone: the height line is its axis, where the half-breadth is the radius
         Alignment.Row second = CONE.rows().get(1);
@@ -52,18 +52,18 @@ class AlignmentTest {
     }
 
     private static Alignment.Reading reading(Survey.Reading... settings) {
-        Specs specs = Specs.cone().frame(Specs.frame(0.012));
+        Specs specs = Specs.cone().frame(Blocks.frame(0.012));
         for (Survey.Reading setting : settings)
             specs.survey(setting);
         return plan(specs).alignment().orElseThrow().rows().get(1).reading().orElseThrow();
     }
 
     private static Survey.Reading setting(double leans, double high) {
-        return new Survey.Reading.Setting("S2", leans, high, Specs.line(70, "station S2"));
+        return new Survey.Reading.Setting("S2", leans, high, Stated.line(70, "station S2"));
     }
 
     @Test void onePlateAloneIsSetByNothing() {
         assertThat(plan(new Specs().station("A", 0, Specs.rectangle(0.1, 0.05)).station("B", 0.4, Specs.rectangle(0.1, 0.05), false)
-                .frame(Specs.frame(0.012))).alignment()).isEmpty();
+                .frame(Blocks.frame(0.012))).alignment()).isEmpty();
     }
 }

@@ -12,8 +12,8 @@ import mouldwright.geometry.nest.NestProgress;
 import mouldwright.geometry.nest.Nester;
 import mouldwright.geometry.nest.Turns;
 import mouldwright.plan.BuildPlan;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fittings;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Sheet;
 
@@ -46,7 +46,7 @@ public final class SheetLaying {
     }
 
     private static SheetLayout lay(Sheet sheet, List<PlatePart> parts, SheetChoice choice, Consumer<NestProgress> progress, BooleanSupplier cancelled) {
-        Given kerf = sheet.kerf().orElseGet(Defaults::kerf), margin = sheet.margin().orElseGet(Defaults::margin);
+        Given kerf = sheet.kerf().orElseGet(FrameDefaults::kerf), margin = sheet.margin().orElseGet(FrameDefaults::margin);
         double length = Math.max(sheet.length().likely(), sheet.width().likely()), width = Math.min(sheet.length().likely(), sheet.width().likely());
         List<NestPart> pieces = parts.stream().flatMap(part -> Collections.nCopies(part.quantity(), piece(part, sheet.grain(), choice)).stream())
                 .toList();

@@ -6,8 +6,8 @@ import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Body;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.FillDefaults;
 import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Spec;
 import mouldwright.plan.spec.Station;
@@ -53,7 +53,7 @@ final class BayRules {
             if (rule.attitude().isPresent() && holds(spec.body(), rule, bay, measurements))
                 attitude = rule.attitude();
         if (attitude.isEmpty())
-            measurements.assume(Assumption.choice("pour", Fill.Attitude.UPRIGHT.words(), Defaults.upright()));
+            measurements.assume(Assumption.choice("pour", Fill.Attitude.UPRIGHT.words(), FillDefaults.upright()));
         return attitude.orElse(Fill.Attitude.UPRIGHT);
     }
 

@@ -21,8 +21,8 @@ import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.FillDefaults;
 import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Spec;
@@ -239,7 +239,7 @@ final class FillStage implements Stage {
             inPlace.from("mass / cavity", List.of(mass, cavity), v -> v[0] / v[1]).source("a foam that rose less is denser");
         ledger.quantity("fill.pots", "Foam, pots", RATIO)
                 .sum("sum over the lifts", bays.stream().flatMap(bay -> bay.pots().stream()).toList()).source("sum");
-        Node trial = ledger.quantity("fill.trial.mass", "Trial cup", MASS).same(ledger.given(Defaults.trialCup()))
+        Node trial = ledger.quantity("fill.trial.mass", "Trial cup", MASS).same(ledger.given(FillDefaults.trialCup()))
                 .source("the first pour of a job: cream and rise of today's foam in today's shop");
         mix.partA(ledger.quantity("fill.trial.a", "Trial cup, part A", MASS), trial);
         mix.partB(ledger.quantity("fill.trial.b", "Trial cup, part B", MASS), trial);
