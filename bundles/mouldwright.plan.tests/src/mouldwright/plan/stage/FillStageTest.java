@@ -15,7 +15,6 @@ import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Fill;
 import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Frame;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Material;
 import mouldwright.units.Dimension;
 import org.assertj.core.data.Percentage;
