@@ -2,6 +2,7 @@ package mouldwright.report;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import mouldwright.geometry.draft.PartEdge;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.PieceEntry;
@@ -128,7 +129,7 @@ public final class JsonReport {
     }
 
     private static void board(JsonFile json, MouldMeasures.Board board) throws IOException {
-        json.object(o -> o.member("part", board.part().name().orElse("")).member("side", board.port() ? "port" : "starboard")
+        json.object(o -> o.member("part", board.part().name().orElse("")).member("side", board.runs().name().toLowerCase(Locale.ROOT)).member("station", board.end().orElse(""))
                 .member("length", board.strip().length()).member("width", board.strip().width()).member("area", board.strip().area())
                 .member("standOff", board.strip().standOff()).member("crowded", board.strip().crowded())
                 .array("line", board.strip().line(), (pairs, point) -> pairs.pair(point.y(), point.z()))

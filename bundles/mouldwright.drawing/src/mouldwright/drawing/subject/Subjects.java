@@ -20,6 +20,8 @@ public enum Subjects {
     POURS("pours", (plan, code) -> plan.pours().stream().map(PourEntry::bay).distinct().flatMap(bay -> named("pour-" + bay, PourDrawing.of(plan, bay, code)).stream()).toList()),
     /** Each ply of the skin, unrolled. */
     PLIES("plies", (plan, code) -> numbered("ply-", PlyDrawing.of(plan, code))),
+    /** The parting boards of the mould, laid out flat. */
+    BOARDS("boards", (plan, code) -> one("boards", BoardDrawing.of(plan, code))),
     /** All tasks on a time axis. */
     PROGRAMME("programme", (plan, code) -> one("programme", ProgrammeDrawing.of(plan, code)));
 

@@ -150,6 +150,20 @@ class MouldStageTest {
         assertThat(plan.measurements().find(MouldMeasures.class).orElseThrow().boards()).extracting(board -> board.part().name().orElse("")).containsExactly("Upper", "Upper");
     }
 
+    @Test void aBoardGoesOnOverAMouldedEndAndFillsTheCorners() { // top and bottom 1.2 m x 75 mm; each end 0.6 m and a square of 75 mm at both corners
+        BuildPlan plan = plan(cylinder(PORT, STARBOARD).mouldedEnds());
+        assertThat(value(plan, "mould.board.area")).isCloseTo(2 * LENGTH * 0.075 + 2 * (0.6 + 2 * 0.075) * 0.075, Percentage.withPercentage(0.01));
+        assertThat(plan.measurements().find(MouldMeasures.class).orElseThrow().boards()).extracting(MouldMeasures.Board::words).containsExactlyInAnyOrder("top", "bottom", "end S1", "end S4");
+    }
+
+    @Test void aBoardIsMarkedWhereItPassesTheStations() { // 400 mm apart along a cylinder
+        assertThat(plan(cylinder(UPPER, LOWER)).measurements().find(MouldMeasures.class).orElseThrow().boards()).allSatisfy(board -> {
+            assertThat(board.marks()).extracting(MouldMeasures.StationMark::station).containsExactly("S1", "S2", "S3", "S4");
+            for (int i = 0; i < 4; i++)
+                assertThat(board.marks().get(i).rung().line().y()).isCloseTo(0.4 * i, within(1e-6));
+        });
+    }
+
     @Test void aMouldInOnePieceHasNoPartingBoard() {
         assertThat(plan(cylinder()).quantity("mould.board.area")).isEmpty();
     }
