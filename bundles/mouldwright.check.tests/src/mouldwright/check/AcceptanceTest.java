@@ -61,4 +61,8 @@ class AcceptanceTest {
     @Test void anAcceptanceUntilNoDayIsToldAsThatAlone() {
         assertThat(found(cylinder("carve { board 350 } accept MW431 \"two boards are joined\" until 2027-02-30"))).singleElement().asString().startsWith("MW916");
     }
+
+    @Test void withAnErrorNobodyKnowsWhatAnAcceptanceIsGoodFor() { // more catalyst that gels later is a slip, and the skin is not reckoned
+        assertThat(found(cylinder("skin OnePly { lap 30 } accept MW505 \"a narrow plug\"").replace("25 degC 2 % 12 min", "25 degC 2 % 72 min"))).singleElement().asString().startsWith("MW906");
+    }
 }

@@ -25,6 +25,7 @@ public final class Catalogue {
             new HoleMissesPlate(),
             new RailsTooNear(),
             new ShopOutsideFoam(),
+            new YieldOutsideTable(),
             new FoamFiguresDisagree(),
             new OverfillTooLow(),
             new LiftsNeeded(),

@@ -55,9 +55,11 @@ class PlanFindings {
 			for (Finding finding : planned.findings())
 				if (!accepted.accepts(plug, finding.code(), finding.severity() == mouldwright.check.Severity.ERROR))
 					result.add(issue(resource, plug, own, finding));
+			// With an error, stages that would have found something may not have been reached.
+			boolean whole = planned.plan().isPresent() && planned.findings().stream().noneMatch(finding -> finding.severity() == mouldwright.check.Severity.ERROR);
 			for (Accept accept : plug.getAccepts())
 				if (!accepted.isMet(accept)) {
-					if (planned.plan().isPresent())
+					if (whole)
 						result.add(notNeeded(resource, accept));
 				} else if (accepted.isOver(accept))
 					result.add(at(resource, NodePlaces.node(accept, PlugPackage.Literals.ACCEPT__UNTIL), OVER, Severity.WARNING,

@@ -6,6 +6,7 @@ import static mouldwright.plan.stage.Plans.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.PlanFault;
@@ -247,5 +248,14 @@ class FillStageTest {
             assertThat(fault.figure().orElseThrow().value()).isCloseTo(0.95, within(1e-12));
             assertThat(fault.limit().orElseThrow().value()).isCloseTo(0.99, within(1e-12));
         });
+    }
+
+    @Test void aYieldOfNextToNothingIsAFaultAndNoFigure() { // pots without number
+        Foam sane = Materials.foam(30, 39);
+        Foam odd = new Foam(sane.name(), sane.expansion(), sane.density(), sane.ratio(), sane.partA(), sane.partB(), sane.cream(), sane.rise(), sane.firm(), sane.carve(), sane.lift(), sane.pot(),
+                sane.coldest(), sane.warmest(), List.of(new Foam.YieldRow(20, 1e-300, Stated.LIBRARY)), sane.stock());
+        BuildPlan plan = Plans.plan(Specs.box().fill(Blocks.solid(odd, 0.015)));
+        assertThat(plan.quantity("fill.pots")).isEmpty();
+        assertThat(plan.faults()).extracting(PlanFault::kind).containsExactly(PlanFault.Kind.FIGURE);
     }
 }

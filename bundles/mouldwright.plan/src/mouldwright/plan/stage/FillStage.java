@@ -60,7 +60,7 @@ final class FillStage implements Stage {
         shells(fill).forEach(guard::size);
         guard.size(FoamFacts.lift(foam));
         for (Foam.YieldRow row : foam.yield())
-            guard.above(Given.of("yield", RATIO, row.share(), row.origin()), 0)
+            guard.positive(Given.of("yield", RATIO, row.share(), row.origin()))
                     .below(Given.of("yield", RATIO, row.share(), row.origin()), Math.nextUp(1.0));
         long temperatures = foam.yield().stream().mapToDouble(Foam.YieldRow::temperature).distinct().count();
         if (temperatures < foam.yield().size()) {
