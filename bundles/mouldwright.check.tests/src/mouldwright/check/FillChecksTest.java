@@ -69,7 +69,7 @@ class FillChecksTest {
 
     @Test void aYieldTableThatDoesNotReachTheShopIsTold() { // outside its rows no supplier answers for a yield
         String one = cylinder("shop 20 degC fill Pour36 solid { }").replace("cream 36 s", "cream 36 s yield { 25 degC 95 % }");
-        assertThat(found(one)).singleElement().asString().startsWith("MW316 shop at 20 degC, the yield table of Pour36 begins at 25 degC: the yield of that row is taken, and the foam will rise less");
+        assertThat(found(one)).singleElement().asString().startsWith("MW318 shop at 20 degC, the yield table of Pour36 begins at 25 degC: the yield of that row is taken, and the foam will rise less");
         assertThat(found(one.replace("yield { 25 degC", "yield { 19 degC"))).singleElement().asString().contains("ends at 19 degC");
         assertThat(found(one.replace("yield { 25 degC 95 % }", "yield { 19 degC 90 % 25 degC 95 % }"))).isEmpty();
         assertThat(found(one.replace("shop 20 degC", "shop 12 degC"))).singleElement().asString().startsWith("MW306");

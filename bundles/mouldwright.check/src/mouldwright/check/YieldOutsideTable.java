@@ -7,7 +7,7 @@ import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Given;
 import mouldwright.units.Dimension;
 
-/** MW316: at a temperature its table does not reach, what a foam yields is a guess: the nearest row is taken. */
+/** MW318: at a temperature its table does not reach, what a foam yields is a guess: the nearest row is taken. */
 final class YieldOutsideTable implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
@@ -25,7 +25,7 @@ final class YieldOutsideTable implements Check {
         if (shop.likely() >= rows.getMin() && shop.likely() <= rows.getMax())
             return;
         boolean cold = shop.likely() < rows.getMin();
-        out.warn("MW316", shop.assumed() ? fill.origin() : shop.origin(), "shop at " + Findings.figure(shop.likely(), Dimension.TEMPERATURE) + ", the yield table of " + foam.name()
+        out.warn("MW318", shop.assumed() ? fill.origin() : shop.origin(), "shop at " + Findings.figure(shop.likely(), Dimension.TEMPERATURE) + ", the yield table of " + foam.name()
                 + (cold ? " begins at " : " ends at ") + Findings.figure(cold ? rows.getMin() : rows.getMax(), Dimension.TEMPERATURE) + ": the yield of that row is taken"
                 + (cold ? ", and the foam will rise less" : ""), "add rows from the supplier's sheet, or bring the shop to a temperature it has");
     }
