@@ -87,6 +87,9 @@ class CatalogueTest {
                 """.formatted(first, 2 * first, middle, 2 * middle, last, 2 * last, more);
     }
 
+    /** Sources of the stock are not what these tests are about. */
+    private static final String SOURCE = "MW939";
+
     static List<String> found(String text) {
         XtextResource resource = (XtextResource) INJECTOR.getInstance(XtextResourceSet.class).createResource(URI.createFileURI("/nowhere/tried.plug"));
         try {
@@ -95,7 +98,7 @@ class CatalogueTest {
             throw new UncheckedIOException(e);
         }
         return resource.getResourceServiceProvider().getResourceValidator().validate(resource, CheckMode.ALL, CancelIndicator.NullImpl).stream()
-                .map(CatalogueTest::words).toList();
+                .filter(issue -> !SOURCE.equals(issue.getCode())).map(CatalogueTest::words).toList();
     }
 
     private static String words(Issue issue) {
