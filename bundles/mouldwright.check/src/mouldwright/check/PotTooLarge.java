@@ -15,7 +15,7 @@ import mouldwright.units.Dimension;
 final class PotTooLarge implements Check {
 
     /** Somewhat more than is laid in time does no harm: it is never mixed. */
-    private static final double TIMES = 2;
+    private static final double TIMES = 3;
     /** More plies in no laminate are looked at. */
     private static final int MOST = 1000;
 
