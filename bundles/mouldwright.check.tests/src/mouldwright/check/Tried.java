@@ -86,6 +86,9 @@ final class Tried {
                 """.formatted(first, 2 * first, middle, 2 * middle, last, 2 * last, more);
     }
 
+    /** Sources of the stock are not what these tests are about. */
+    private static final String SOURCE = "MW939";
+
     /** Code, message and remedy of each finding of a text, in its order. */
     static List<String> found(String text) {
         XtextResource resource = (XtextResource) INJECTOR.getInstance(XtextResourceSet.class).createResource(URI.createFileURI("/nowhere/tried.plug"));
@@ -95,7 +98,7 @@ final class Tried {
             throw new UncheckedIOException(e);
         }
         return resource.getResourceServiceProvider().getResourceValidator().validate(resource, CheckMode.ALL, CancelIndicator.NullImpl).stream()
-                .map(Tried::words).toList();
+                .filter(issue -> !SOURCE.equals(issue.getCode())).map(Tried::words).toList();
     }
 
     private static String words(Issue issue) {

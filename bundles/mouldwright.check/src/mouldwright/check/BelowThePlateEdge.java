@@ -19,7 +19,7 @@ final class BelowThePlateEdge implements Check {
         String edges = place.plates().isEmpty() ? "below the edges of its plates"
                 : "and across plate " + String.join(" and ", place.plates()) + ": its edge is cut too and no reference there";
         out.warn("MW441", place.origin(), "gouge of " + depth + " " + place.where() + ", " + edges,
-                (place.plates().isEmpty() ? "" : "rebuild the plate's edge to its template first; then ") + words(place.remedy(), filler));
+                (place.plates().isEmpty() ? "" : "rebuild the plate's edge to its template first; then ") + words(place.remedy(), filler), MendedEntry.of(place));
     }
 
     /** What mends it, in words. */

@@ -21,6 +21,6 @@ final class FillerTooThick implements Check {
     private static void examine(FairMeasures.Place place, double limit, String name, Findings out) {
         if (place.remedy() instanceof FairMeasures.Filler(int layers) && layers > 1)
             out.warn("MW443", place.origin(), place.words() + " is " + Findings.length(place.size().depth().likely()) + " deep, a layer of " + name + " "
-                    + Findings.length(limit) + " at most: thicker it cracks", "fill it in " + layers + " layers, each left to harden");
+                    + Findings.length(limit) + " at most: thicker it cracks", "fill it in " + layers + " layers, each left to harden", MendedEntry.of(place));
     }
 }

@@ -1,6 +1,7 @@
 package mouldwright.check;
 
 import java.util.List;
+import java.util.Optional;
 import mouldwright.geometry.frame.PlatePart;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.CutParts;
@@ -8,12 +9,12 @@ import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Sheet;
 
-/** MW207: a part larger than its sheet is cut in pieces, or cannot be made of it at all. */
+/** MW207: a part larger than its sheet is cut in pieces, or cannot be made of it at all. Who states how pieces are joined knows that there are some. */
 final class LargerThanSheet implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
-        plan.spec().frame().ifPresent(frame -> plan.measurements().find(CutParts.class).ifPresent(cut -> {
-            for (String key : cut.jointed())
+        plan.spec().frame().filter(frame -> !SheetAllMargin.leavesNothing(frame)).ifPresent(frame -> plan.measurements().find(CutParts.class).ifPresent(cut -> {
+            for (String key : frame.fittings().join().equals(new Fittings.Join.Strap(Optional.empty())) ? cut.jointed() : List.<String>of())
                 jointed(key, cut.parts(), frame, out);
             for (String key : cut.tooLarge())
                 out.add(new Finding("MW207", Severity.ERROR, frame.origin(), words(key) + " is larger than a sheet of " + size(sheet(key, frame))
@@ -23,10 +24,9 @@ final class LargerThanSheet implements Check {
 
     private static void jointed(String key, List<PlatePart> parts, Frame frame, Findings out) {
         long pieces = parts.stream().filter(part -> part.key().startsWith(key + ".") && part.kind() != PlatePart.Kind.STRAP).count();
-        boolean scarf = frame.fittings().join() instanceof Fittings.Join.Scarf;
         out.add(new Finding("MW207", Severity.INFO, frame.origin(), words(key) + " is larger than a sheet of " + size(sheet(key, frame)) + ": it is cut in " + pieces
-                + " pieces, " + (scarf ? "scarfed" : "butted with a strap over each joint"),
-                scarf ? "use a larger sheet, or `join strap`, which needs no planing" : "use a larger sheet, or `join scarf 8`, which leaves both faces flush"));
+                + " pieces, butted with a strap over each joint",
+                "use a larger sheet, or `join scarf 8`, which leaves both faces flush", List.of(Fix.of("state `join scarf 8`", new Remedy.State(frame.origin(), "join", "join scarf 8")))));
     }
 
     private static Sheet sheet(String key, Frame frame) {

@@ -11,6 +11,7 @@ import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.draw.Draws;
+import mouldwright.plan.spec.Acceptance;
 import mouldwright.plan.spec.Survey;
 import mouldwright.plan.stage.FairMeasures;
 import mouldwright.plan.stage.MouldMeasures;
@@ -45,8 +46,11 @@ public final class JsonReport {
 
     private void lists(JsonFile json, Estimate estimate) throws IOException {
         json.array("assumed", estimate.assumed(), JsonReport::assumed)
-                .array("findings", estimate.findings(), findings::write)
-                .array("cautions", cautions(estimate), JsonFile::text)
+                .array("findings", estimate.findings(), findings::write);
+        if (!estimate.plan().spec().accepted().isEmpty()) {
+            json.array("accepted", estimate.plan().spec().accepted(), JsonReport::accepted);
+        }
+        json.array("cautions", cautions(estimate), JsonFile::text)
                 .array("quantities", estimate.quantities(), (q, quantity) -> quantity(q, estimate, quantity))
                 .array("plates", estimate.plates(), JsonReport::plate)
                 .array("parts", estimate.parts(), FrameJson::part)
@@ -71,6 +75,15 @@ public final class JsonReport {
             words.add(Caution.DEFERENCE);
         }
         return words;
+    }
+
+    private static void accepted(JsonFile json, Acceptance acceptance) throws IOException {
+        json.object(o -> {
+            o.member("code", acceptance.code()).member("reason", acceptance.why());
+            if (acceptance.until().isPresent()) {
+                o.member("until", acceptance.until().get().toString());
+            }
+        });
     }
 
     private static void assumed(JsonFile json, Assumption assumption) throws IOException {

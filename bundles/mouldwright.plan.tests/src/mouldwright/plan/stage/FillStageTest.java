@@ -244,7 +244,7 @@ class FillStageTest {
         Foam odd = new Foam(foam.name(), foam.expansion(), foam.density(), foam.ratio(), foam.partA(), foam.partB(), foam.cream(), foam.rise(), foam.firm(), foam.carve(), foam.lift(),
                 foam.pot(), foam.coldest(), foam.warmest(), java.util.List.of(new Foam.YieldRow(25, 0.95, Stated.LIBRARY), new Foam.YieldRow(20, 0.99, Stated.LIBRARY)), foam.stock());
         assertThat(plan(Specs.box().frame(Blocks.frame(0.012)).fill(Blocks.solid(odd, 0.015))).faults()).singleElement().satisfies(fault -> {
-            assertThat(fault.kind()).isEqualTo(PlanFault.Kind.FIGURE);
+            assertThat(fault.kind()).isEqualTo(PlanFault.Kind.YIELD_TABLE);
             assertThat(fault.figure().orElseThrow().value()).isCloseTo(0.95, within(1e-12));
             assertThat(fault.limit().orElseThrow().value()).isCloseTo(0.99, within(1e-12));
         });

@@ -247,7 +247,7 @@ class MouldStageTest {
     }
 
     @Test void twoHalvesOfOneNameAreReported() {
-        assertThat(plan(cylinder(UPPER, UPPER)).faults()).extracting(PlanFault::kind).containsExactly(PlanFault.Kind.NAME);
+        assertThat(plan(cylinder(UPPER, UPPER)).faults()).extracting(PlanFault::kind).containsExactly(PlanFault.Kind.NAME_TWICE);
     }
 
     @Test void aFlangeOfNoSizeIsAFaultAndNoFigure() {

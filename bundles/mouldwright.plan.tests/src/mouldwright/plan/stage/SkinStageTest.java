@@ -236,7 +236,7 @@ class SkinStageTest {
                 List.of(new Resin.GelRow(20, 0.01, 1800, Stated.LIBRARY), new Resin.GelRow(20, 0.02, 2400, Stated.LIBRARY)), sane.pot(), sane.recoat(), sane.hard(), sane.stock());
         Skin skin = Blocks.skin(new Schedule("Odd", odd, List.of(new Schedule.Layer.Ply(Materials.csm450(), Stated.LIBRARY)), Stated.LIBRARY));
         assertThat(plan(Specs.box().skin(skin)).faults()).singleElement().satisfies(fault -> {
-            assertThat(fault.kind()).isEqualTo(PlanFault.Kind.FIGURE);
+            assertThat(fault.kind()).isEqualTo(PlanFault.Kind.GEL_TABLE);
             assertThat(fault.figure().orElseThrow().value()).isCloseTo(2400, within(1e-9));
             assertThat(fault.limit().orElseThrow().value()).isCloseTo(1800, within(1e-9));
         });

@@ -27,7 +27,7 @@ final class BayRules {
         PlanFault fault = from.isEmpty() || to.isEmpty()
                 ? PlanFault.of(PlanFault.Kind.NAME, span.origin(), "bay " + span.from() + " to " + span.to(),
                         "no station is called " + (from.isEmpty() ? span.from() : span.to()), "name a station")
-                : PlanFault.of(PlanFault.Kind.NAME, span.origin(), "bay " + span.from() + " to " + span.to(),
+                : PlanFault.of(PlanFault.Kind.SPAN, span.origin(), "bay " + span.from() + " to " + span.to(),
                         span.to() + " does not stand aft of " + span.from(), "name the forward station first");
         if (!measurements.faults().contains(fault))
             measurements.report(fault);

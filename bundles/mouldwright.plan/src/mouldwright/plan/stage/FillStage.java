@@ -64,7 +64,7 @@ final class FillStage implements Stage {
                     .below(Given.of("yield", RATIO, row.share(), row.origin()), Math.nextUp(1.0));
         long temperatures = foam.yield().stream().mapToDouble(Foam.YieldRow::temperature).distinct().count();
         if (temperatures < foam.yield().size()) {
-            measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, foam.yield().getFirst().origin(), "yield table",
+            measurements.report(PlanFault.of(PlanFault.Kind.YIELD_TABLE, foam.yield().getFirst().origin(), "yield table",
                     "the yield table states a temperature twice", "drop one of the rows"));
             return false;
         }
@@ -76,7 +76,7 @@ final class FillStage implements Stage {
         List<Foam.YieldRow> rows = foam.yield().stream().sorted(java.util.Comparator.comparingDouble(Foam.YieldRow::temperature)).toList();
         for (int i = 1; i < rows.size(); i++)
             if (rows.get(i).share() < rows.get(i - 1).share()) {
-                measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, rows.get(i).origin(), "yield table of " + foam.name(),
+                measurements.report(PlanFault.of(PlanFault.Kind.YIELD_TABLE, rows.get(i).origin(), "yield table of " + foam.name(),
                         "the yield of " + foam.name() + " falls as it gets warmer", "correct the row: warm foam rises more")
                         .at(rows.get(i).share(), RATIO).against(rows.get(i - 1).share(), RATIO));
                 return false;

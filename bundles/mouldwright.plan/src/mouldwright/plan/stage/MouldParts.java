@@ -42,7 +42,7 @@ final class MouldParts {
         Set<String> seen = new HashSet<>();
         for (Mould.Part part : mould.parts())
             if (!seen.add(part.name().orElse(""))) {
-                measurements.report(PlanFault.of(PlanFault.Kind.NAME, part.origin(), "half " + part.name().orElse(""),
+                measurements.report(PlanFault.of(PlanFault.Kind.NAME_TWICE, part.origin(), "half " + part.name().orElse(""),
                         part.name().map(name -> "two halves are called " + name).orElse("a mould is made in one piece only once"),
                         "give each half a name of its own"));
                 return false;
