@@ -129,7 +129,7 @@ final class PdfFlow {
         double scale = scale(wide, high, turned);
         sheet.page(turned);
         sheet.bookmark(drawing.title(), HEAD);
-        sheet.drawing((sheet.width() - wide * scale) / 2, HEAD, scale, drawing);
+        sheet.draw(drawing, (sheet.width() - wide * scale) / 2, HEAD, scale);
         if (scale < 1) {
             sheet.text(MARGIN, HEAD + high * scale + NOTE, NOTE, false, Tint.SOFT, "Reduced to " + (int) Math.floor(100 * scale) + " % to fit this page: do not measure here.");
         }

@@ -209,14 +209,16 @@ final class PdfSheet {
         }
     }
 
-    /** A drawing, its upper left corner at a place.
-     *  @param scale of what it measures on its own paper */
-    void drawing(double x, double y, double scale, Drawing drawing) {
-        float unit = (float) (scale * PdfPainter.POINTS);
+    /** A drawing, with all that is on its paper.
+     *  @param x     of its left edge
+     *  @param y     of its upper edge
+     *  @param scale points of the page to a point of the drawing, which is at its own size with 1 */
+    void draw(Drawing drawing, double x, double y, double scale) {
         Extent box = drawing.extent();
+        double each = PdfPainter.POINTS * scale;
         try {
             stream.saveGraphicsState();
-            stream.transform(new Matrix(unit, 0, 0, unit, (float) (x - unit * box.left()), (float) (height() - y - unit * box.top())));
+            stream.transform(new Matrix((float) each, 0, 0, (float) each, (float) (x - box.left() * each), (float) (height() - y - box.top() * each)));
             new PdfPainter(stream, fonts, Palette.PAPER).paint(drawing);
             stream.restoreGraphicsState();
         } catch (IOException e) {

@@ -9,7 +9,7 @@ import mouldwright.drawing.subject.Subjects;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.stage.ShapeMeasures;
 
-/** What papers show of an estimate: the plug as a whole, its stoutest section, the parting boards and the programme, as far as the plan comes. */
+/** What papers show of an estimate: the plug as a whole, its stoutest section, what its plates are set up by, the parting boards and the programme, as far as the plan comes. */
 final class Pictures {
 
     private Pictures() { }
@@ -20,6 +20,7 @@ final class Pictures {
         List<Drawing> drawings = new ArrayList<>();
         Subjects.LINES.draw(plan, code).forEach(one -> drawings.add(one.drawing()));
         stoutest(plan).flatMap(station -> Subjects.section(plan, station, code)).ifPresent(drawings::add);
+        estimate.alignment().ifPresent(sheet -> Subjects.ALIGNMENT.draw(plan, code).stream().limit(1).forEach(one -> drawings.add(one.drawing())));
         Subjects.BOARDS.draw(plan, code).forEach(one -> drawings.add(one.drawing()));
         Subjects.PROGRAMME.draw(plan, code).forEach(one -> drawings.add(one.drawing()));
         return drawings;
