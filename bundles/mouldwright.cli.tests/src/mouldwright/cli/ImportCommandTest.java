@@ -126,4 +126,28 @@ class ImportCommandTest {
         assertThat(run.code()).as(run.err()).isZero();
         return run.out().lines().skip(2).filter(line -> !line.contains(",,") && !line.endsWith(",")).map(line -> line.split(",")).toList();
     }
+
+    /** Written and read by ourselves: that each agrees with other programs is tested where they are. */
+    @Test void aPlateWithoutASkinIsTheSectionItsTemplateIsReadBackTo() {
+        Specs.write(folder, "rt.plug", """
+                sheet Ply { thickness 12 mm }
+                plug Rt {
+                    units mm
+                    full sections
+                    station A at 0 { 0 20 150 20 knuckle 180 120 130 240 0 260 -130 240 -180 120 -150 20 knuckle 0 20 }
+                    station B at 300 like A
+                    frame { sheet Ply measured 12 holes 0 }
+                }
+                """);
+        assertThat(Run.in(folder, "templates", "rt.plug", "--format", "dxf", "--out", "cut").code()).isZero();
+        Specs.write(folder, "back.plug", "plug Back { units mm full sections station A at 0 drawing \"cut/Rt-plate.A.dxf\" layer \"CUT\" station B at 300 like A }\n");
+        List<String[]> before = figures("rt.plug"), after = figures("back.plug");
+        List<String> labels = after.stream().map(row -> row[1]).toList();
+        assertThat(labels).contains("waterline 60", "waterline 60 port", "buttock 90 lower", "girth");
+        for (String[] row : before)
+            if (labels.contains(row[1]) && !row[0].equals("plate"))
+                for (int cell = 2; cell < row.length; cell++)
+                    assertThat(Double.parseDouble(after.get(labels.indexOf(row[1]))[cell])).as(row[1])
+                            .isCloseTo(Double.parseDouble(row[cell]), org.assertj.core.api.Assertions.within(row[1].equals("girth") ? 0.5 : 0.15));
+    }
 }

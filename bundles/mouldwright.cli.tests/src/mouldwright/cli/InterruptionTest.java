@@ -8,12 +8,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** Ctrl-C at a real terminal: the program `script` of util-linux gives the process one, and `kill` of the system sends the signal. */
 class InterruptionTest {
 
     private static final Path EXAMPLES = Path.of("../../examples").toAbsolutePath().normalize();
 
+    @Timeout(value = 5, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
     @Test void ctrlCKeepsTheBestLayoutSoFar() throws Exception {
         Process process = new ProcessBuilder("script", "-qfec", java() + " sheets rain-canopy/canopy.plug --trials 1000000", "/dev/null").directory(EXAMPLES.toFile())
                 .redirectErrorStream(true).start();
@@ -27,8 +29,9 @@ class InterruptionTest {
         assertThat(process.exitValue()).isZero();
     }
 
+    /** With the signal as a terminal's shell leaves it: what runs in the background of a script begins with it ignored. */
     private static String java() {
-        return "'" + Path.of(System.getProperty("java.home"), "bin", "java") + "' -cp '" + System.getProperty("java.class.path") + "' mouldwright.cli.Main";
+        return "env --default-signal=INT '" + Path.of(System.getProperty("java.home"), "bin", "java") + "' -cp '" + System.getProperty("java.class.path") + "' mouldwright.cli.Main";
     }
 
     /** Reads until words have been seen, or to the end. */

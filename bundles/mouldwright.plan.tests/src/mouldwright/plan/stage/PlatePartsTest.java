@@ -177,7 +177,7 @@ class PlatePartsTest {
     @Test void theBaseReachesItsMarginPastThePlatesAllRound() { // closed form: 1.2 m by 0.6 m and 150 mm
         BuildPlan plan = plan(Specs.cylinder().frame(based()));
         assertThat(part(plan, "base").area()).isCloseTo(1.5 * 0.9, Percentage.withPercentage(0.01));
-        assertThat(part(plan, "base").scores()).filteredOn(score -> score.use() == Score.Use.STATION).extracting(Score::label).containsExactly("S1", "S2", "S3", "S4");
+        assertThat(part(plan, "base").scores()).filteredOn(score -> score.use() == Score.Use.STATION).extracting(Score::label).containsExactly("S1", "S2", "S3", "S4", "datum P", "datum S");
         assertThat(Plans.value(plan, "frame.base.mass")).isCloseTo(1.5 * 0.9 * 0.012 * 695, Percentage.withPercentage(0.01));
     }
 
