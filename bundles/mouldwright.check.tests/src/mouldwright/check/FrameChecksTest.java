@@ -22,7 +22,7 @@ class FrameChecksTest {
 
     /** The same plates 1500 mm apart: what runs through them is longer than a sheet. */
     private static List<String> longBody(String more) {
-        return found(CatalogueTest.cylinder("frame { sheet Ply12 measured 12 " + more + " }").replace("at 300", "at 1500").replace("at 600", "at 3000")).stream()
+        return found(Tried.cylinder("frame { sheet Ply12 measured 12 " + more + " }").replace("at 300", "at 1500").replace("at 600", "at 3000")).stream()
                 .filter(finding -> finding.startsWith("MW207")).toList();
     }
 

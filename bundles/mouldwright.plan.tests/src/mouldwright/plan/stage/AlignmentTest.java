@@ -54,9 +54,9 @@ class AlignmentTest {
     }
 
     @Test void datumPointsLieOnTheBoardWhereThereIsOne() { // 500 mm and a margin of 60: 10 mm inside the edge at most
-        Frame plain = Specs.frame(0.012);
+        Frame plain = Blocks.frame(0.012);
         Fittings none = Fittings.assumed();
-        Fittings board = new Fittings(none.holes(), none.places(), none.join(), Optional.of(new Fittings.Base(plain.sheet(), Specs.given("margin", Dimension.LENGTH, 0.06), plain.origin())),
+        Fittings board = new Fittings(none.holes(), none.places(), none.join(), Optional.of(new Fittings.Base(plain.sheet(), Stated.given("margin", Dimension.LENGTH, 0.06), plain.origin())),
                 none.strongback(), none.gauge());
         BuildPlan based = plan(Specs.cone().frame(new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(), List.of(), plain.tolerance(), board, plain.origin())));
         double half = based.alignment().orElseThrow().half();
