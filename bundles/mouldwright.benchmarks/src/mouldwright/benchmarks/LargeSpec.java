@@ -16,10 +16,18 @@ public final class LargeSpec {
 
     private LargeSpec() { }
 
-    /** The text of a spec.
+    /** The text of a spec without local plies.
      *  @param stations two or more
      *  @param points   of each half section, three or more */
     public static String text(int stations, int points) {
+        return text(stations, points, 0);
+    }
+
+    /** The text of a spec.
+     *  @param stations two or more
+     *  @param points   of each half section, three or more
+     *  @param plies    local ones, over stretches that overlap and end in different lines */
+    public static String text(int stations, int points, int plies) {
         StringBuilder text = new StringBuilder();
         for (String library : new String[] { "polyester", "foam", "sheet", "finish", "rates", "schedules" })
             text.append("use stock.").append(library).append(" version \"1.0\"\n");
@@ -40,7 +48,7 @@ public final class LargeSpec {
                 """);
         for (int i = 0; i < stations; i++)
             station(text, i, (double) i / (stations - 1), points);
-        return text.append("""
+        text.append("""
                     frame {
                         sheet BirchPly12 measured 11.7 from 11.6 to 11.9 clearance 0.2
                         edges square
@@ -58,6 +66,10 @@ public final class LargeSpec {
                         lap 50
                         gel for 25 min
                         on foam 350 g/m2 from 200 g/m2 to 500 g/m2
+                """);
+        for (int i = 0; i < plies; i++)
+            ply(text, i, stations);
+        return text.append("""
                     }
                     finish {
                         3 coats Surfacer
@@ -65,6 +77,13 @@ public final class LargeSpec {
                     }
                 }
                 """).toString();
+    }
+
+    /** Over a fifth of the body and a fifth of its girth, each a step on from the last. */
+    private static void ply(StringBuilder text, int number, int stations) {
+        int length = Math.max(1, stations / 5), from = 1 + number * 3 % Math.max(1, stations - length);
+        double low = 15 + number * 7.3 % 60;
+        text.append(String.format(Locale.ROOT, "        bay S%d to S%d girth %.1f %% to %.1f %% add ply Csm225\n", from, from + length, low, low + 20));
     }
 
     /** A superellipse that swells and tapers along the body, from bottom centre up. @param share of the body's length */

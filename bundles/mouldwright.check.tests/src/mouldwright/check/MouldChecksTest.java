@@ -1,6 +1,6 @@
 package mouldwright.check;
 
-import static mouldwright.check.CatalogueTest.found;
+import static mouldwright.check.Tried.found;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
@@ -23,7 +23,7 @@ class MouldChecksTest {
 
     /** The plain cylinder, with what a test adds, parted at its sides and released well. */
     private static String spec(String more) {
-        return STOCK + CatalogueTest.cylinder("run out 50 mm trim 10 mm " + more);
+        return STOCK + Tried.cylinder("run out 50 mm trim 10 mm " + more);
     }
 
     private static String mould(String block) {
@@ -45,7 +45,7 @@ class MouldChecksTest {
     }
 
     @Test void aWallOfHalfADegreeIsTooSteep() { // 9 mm in over 1000 mm are 0.52 deg, 18 mm are 1.03 deg: closed form
-        String tray = STOCK + CatalogueTest.cylinder("").replaceAll("(?s)plug P \\{.*", "") + """
+        String tray = STOCK + Tried.cylinder("").replaceAll("(?s)plug P \\{.*", "") + """
                 plug P { units mm half sections run out 50 trim 10 station A at 0 { 200 0 (200 - LEAN) 1000 knuckle 0 1000 } station B at 400 like A
                     mould Shell { draft 1 deg at least one piece pull up RELEASE } }
                 """.replace("RELEASE", RELEASE);

@@ -1,7 +1,7 @@
 package mouldwright.check;
 
 import mouldwright.plan.BuildPlan;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FairDefaults;
 import mouldwright.plan.stage.FairMeasures;
 
 /** MW441: foam is never cut deeper than the plywood; what is taken below the plates' edges must be rebuilt, and a plate that was cut is no
@@ -9,7 +9,7 @@ import mouldwright.plan.stage.FairMeasures;
 final class BelowThePlateEdge implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
-        String filler = plan.spec().carve().orElseGet(Defaults::carve).filler().map(f -> f.name()).orElse("a paste of resin and glass bubbles");
+        String filler = plan.spec().carve().orElseGet(FairDefaults::carve).filler().map(f -> f.name()).orElse("a paste of resin and glass bubbles");
         plan.measurements().find(FairMeasures.class).ifPresent(found -> found.places().stream()
                 .filter(place -> place.fault() == FairMeasures.Fault.GOUGE && place.open()).forEach(place -> examine(place, filler, out)));
     }
@@ -19,7 +19,7 @@ final class BelowThePlateEdge implements Check {
         String edges = place.plates().isEmpty() ? "below the edges of its plates"
                 : "and across plate " + String.join(" and ", place.plates()) + ": its edge is cut too and no reference there";
         out.warn("MW441", place.origin(), "gouge of " + depth + " " + place.where() + ", " + edges,
-                (place.plates().isEmpty() ? "" : "rebuild the plate's edge to its template first; then ") + words(place.remedy(), filler));
+                (place.plates().isEmpty() ? "" : "rebuild the plate's edge to its template first; then ") + words(place.remedy(), filler), MendedEntry.of(place));
     }
 
     /** What mends it, in words. */

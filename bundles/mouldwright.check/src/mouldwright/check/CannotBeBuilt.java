@@ -1,26 +1,14 @@
 package mouldwright.check;
 
-import java.util.Comparator;
-import java.util.List;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.PlanFault;
-import mouldwright.plan.spec.Station;
 
 /** What the stages met while measuring and could not, or only with trouble, make sense of. */
 final class CannotBeBuilt implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
         for (PlanFault fault : plan.faults())
-            out.add(new Finding(code(fault.kind()), severity(fault.kind()), fault.place(), message(fault), fault.remedy(), fixes(fault, plan)));
-    }
-
-    /** Stations out of order are sorted. */
-    private static List<Fix> fixes(PlanFault fault, BuildPlan plan) {
-        List<Station> stations = plan.spec().body().stations();
-        List<Station> sorted = stations.stream().sorted(Comparator.comparingDouble(Station::x)).toList();
-        if (fault.kind() != PlanFault.Kind.LOFT || sorted.equals(stations))
-            return List.of();
-        return List.of(Fix.of("sort the stations", new Remedy.Reorder(sorted.stream().map(Station::origin).distinct().toList())));
+            out.add(new Finding(code(fault.kind()), severity(fault.kind()), fault.place(), message(fault), fault.remedy(), FaultFixes.of(fault, plan)));
     }
 
     private static String message(PlanFault fault) {
@@ -60,13 +48,19 @@ final class CannotBeBuilt implements Check {
             case PACK_MEASURE -> "MW804";
             case FIGURE -> "MW906";
             case NAME -> "MW902";
+            case NAME_TWICE -> "MW910";
+            case LIKE_CIRCLE -> "MW913";
+            case LIKE_NOTHING -> "MW107";
+            case SPAN -> "MW936";
+            case GEL_TABLE -> "MW604";
+            case YIELD_TABLE -> "MW316";
         };
     }
 
     private static Severity severity(PlanFault.Kind kind) {
         return switch (kind) {
             case SECTION, LOFT, STATION_OUTSIDE, PLATE_VANISHED, PLATE_SPLIT, PART_FLAWED, BAY_SHUT, NO_CAVITY, TOO_MANY_LIFTS, CREAM_TOO_SHORT, ROLL_TOO_NARROW, NO_PLY, TOO_MANY_PIECES, FIGURE,
-                    NAME, CIRCULAR_PRECEDENCE, TASK_TOO_LONG -> Severity.ERROR;
+                    NAME, NAME_TWICE, LIKE_CIRCLE, LIKE_NOTHING, SPAN, GEL_TABLE, YIELD_TABLE, CIRCULAR_PRECEDENCE, TASK_TOO_LONG -> Severity.ERROR;
             case SECTION_DOUBTFUL, SURVEY_OUTSIDE, END_PLATE_LARGER_OUTSIDE, POCKET_OPEN, SHELL_TOO_THICK, GEL_OUTSIDE_TABLE, CATALYST_CLAMPED, NO_CATALYST, OTHER_CURRENCY, PACK_MEASURE, PIECE_TOO_LONG -> Severity.WARNING;
         };
     }

@@ -1,6 +1,7 @@
 package mouldwright.check;
 
 import java.util.List;
+import java.util.Optional;
 import mouldwright.geometry.frame.PlatePart;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.CutParts;
@@ -8,12 +9,12 @@ import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Sheet;
 
-/** MW207: a part larger than its sheet is cut in pieces, or cannot be made of it at all. */
+/** MW207: a part larger than its sheet is cut in pieces, or cannot be made of it at all. Who states how pieces are joined knows that there are some. */
 final class LargerThanSheet implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
-        plan.spec().frame().ifPresent(frame -> plan.measurements().find(CutParts.class).ifPresent(cut -> {
-            for (String key : cut.jointed())
+        plan.spec().frame().filter(frame -> !SheetAllMargin.leavesNothing(frame)).ifPresent(frame -> plan.measurements().find(CutParts.class).ifPresent(cut -> {
+            for (String key : frame.fittings().join().equals(new Fittings.Join.Strap(Optional.empty())) ? cut.jointed() : List.<String>of())
                 jointed(key, cut.parts(), frame, out);
             for (String key : cut.tooLarge())
                 out.add(new Finding("MW207", Severity.ERROR, frame.origin(), words(key) + " is larger than a sheet of " + size(sheet(key, frame))
@@ -28,7 +29,8 @@ final class LargerThanSheet implements Check {
         out.add(new Finding("MW207", Severity.INFO, frame.origin(), words(key) + " is larger than a sheet of " + size(sheet(key, frame)) + ": it is cut in " + pieces
                 + ", " + (scarf ? "scarfed" : layers ? "butted, each butt between layers that run through" : "butted with a strap over each joint")
                 + (layers ? "; joints of neighbouring layers are staggered" : ""),
-                scarf ? "use a larger sheet, or `join strap`, which needs no planing" : "use a larger sheet, or `join scarf 8`, which leaves both faces flush"));
+                scarf ? "use a larger sheet, or `join strap`, which needs no planing" : "use a larger sheet, or `join scarf 8`, which leaves both faces flush",
+                scarf ? List.of() : List.of(Fix.of("state `join scarf 8`", new Remedy.State(frame.origin(), "join", "join scarf 8")))));
     }
 
     private static long count(String key, List<PlatePart> parts) {

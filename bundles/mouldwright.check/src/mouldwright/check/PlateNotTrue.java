@@ -2,8 +2,8 @@ package mouldwright.check;
 
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.Quantity;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.stage.FairMeasures;
 
@@ -11,7 +11,7 @@ import mouldwright.plan.stage.FairMeasures;
 final class PlateNotTrue implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
-        Given tolerance = plan.spec().frame().map(Frame::tolerance).orElseGet(Defaults::tolerance);
+        Given tolerance = plan.spec().frame().map(Frame::tolerance).orElseGet(FrameDefaults::tolerance);
         plan.measurements().find(FairMeasures.class).ifPresent(found -> found.plates().forEach(plate -> examine(plate, tolerance.likely(), plan, out)));
     }
 

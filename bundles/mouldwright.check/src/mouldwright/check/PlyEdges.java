@@ -45,7 +45,7 @@ record PlyEdges(Skin.Rule.AddPlies rule, double fromX, double toX, List<String> 
                 && spec.body().bare().stream().noneMatch(bare -> bare.from().equals(place) || bare.to().equals(place));
     }
 
-    private static String words(Place place) {
+    static String words(Place place) {
         return switch (place) {
             case Place.OnLine(String line) -> "on " + line;
             case Place.AtShare(double share) -> "at " + Findings.figure(share, Dimension.RATIO) + " of the girth";

@@ -19,7 +19,13 @@ final class Points {
 
     /** A point that is a knuckle. */
     static String knuckle(Form.Point point) {
-        return place(point.y(), point.z()) + " knuckle";
+        return place(point.y(), point.z()) + " knuckle" + (point.bare() ? " bare" : "");
+    }
+
+    /** A point that is a knuckle on a line. */
+    static String onLine(Form.Point point, String line) {
+        return place(point.y(), point.z()) + " knuckle " + line + point.radius().stream().mapToObj(radius -> " radius " + Findings.exact(radius, PLACES)).findFirst().orElse("")
+                + (point.bare() ? " bare" : "");
     }
 
     /** A point without a corner. */

@@ -19,16 +19,22 @@ final class ReleaseCoats implements Check {
             int wax = mould.release().stream().filter(coats -> !film(coats)).mapToInt(Finish.Coats::count).sum();
             if (wax < COATS)
                 out.warn("MW706", mould.origin(), wax + (wax == 1 ? " coat" : " coats") + " of wax, " + COATS + " at least on a new plug", "state five coats of wax under `release`", waxed(mould));
-            film(mould, out);
+            film(plan, mould, out);
         });
     }
 
-    private static void film(Mould mould, Findings out) {
+    private static void film(BuildPlan plan, Mould mould, Findings out) {
         List<Finish.Coats> release = mould.release();
         if (release.stream().noneMatch(ReleaseCoats::film))
-            out.warn("MW707", mould.origin(), "no release film: a new plug is never released by wax alone", "add a coat of release film after the wax");
+            out.warn("MW707", mould.origin(), "no release film: a new plug is never released by wax alone", "add a coat of release film after the wax", film(plan, mould));
         else if (!film(release.getLast()))
             out.warn("MW707", release.getLast().origin(), release.getLast().coating().name() + " over the release film: wax would lift the film", "put the film on last", filmLast(release));
+    }
+
+    /** A coat of film after the last wax, declared beside the plug: the spec names none. */
+    private static Fix[] film(BuildPlan plan, Mould mould) {
+        return mould.release().isEmpty() ? new Fix[0] : new Fix[] {Fix.of("declare a release film, and put it on last", new Remedy.Insert(mould.release().getLast().origin(), Remedy.Side.AFTER,
+                "coat ReleaseFilm"), new Remedy.Insert(plan.spec().origin(), Remedy.Side.AFTER, "\ncoating ReleaseFilm \"Release film\" {\n    coverage 12 m2/l\n    source \"" + Declared.SOURCE + "\"\n}"))};
     }
 
     /** Five coats where the first wax is stated. */

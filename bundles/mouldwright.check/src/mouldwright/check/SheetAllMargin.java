@@ -2,7 +2,8 @@ package mouldwright.check;
 
 import java.util.List;
 import mouldwright.plan.BuildPlan;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Sheet;
 import mouldwright.plan.spec.Stiffener;
@@ -19,12 +20,17 @@ final class SheetAllMargin implements Check {
     }
 
     private static void examine(Sheet sheet, Origin origin, Findings out) {
-        double margin = sheet.margin().orElseGet(Defaults::margin).likely();
+        double margin = sheet.margin().orElseGet(FrameDefaults::margin).likely();
         for (Sheet.Size size : sheet.sizes()) {
             double narrow = Math.min(size.width().likely(), size.length().likely());
             if (!(2 * margin < narrow))
                 out.add(new Finding("MW221", Severity.ERROR, origin, "margins of " + Findings.length(margin) + " leave nothing of a sheet of " + sheet.name() + ", "
                         + Findings.length(narrow) + " wide", "state a `margin` of less than " + Findings.length(narrow / 2) + " in the sheet, or a larger `size`", List.of()));
         }
+    }
+
+    /** Whether no part can be cut from the sheet, however small. */
+    static boolean leavesNothing(Frame frame) {
+        return !(2 * frame.sheet().margin().orElseGet(FrameDefaults::margin).likely() < Math.min(frame.sheet().width().likely(), frame.sheet().length().likely()));
     }
 }

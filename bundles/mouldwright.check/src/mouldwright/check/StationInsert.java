@@ -27,7 +27,7 @@ final class StationInsert {
     }
 
     /** The name of the station before with a letter, the first that is free. */
-    private static String name(String before, Set<String> taken) {
+    static String name(String before, Set<String> taken) {
         for (char letter = 'a'; letter <= 'z'; letter++)
             if (taken.add(before + letter))
                 return before + letter;

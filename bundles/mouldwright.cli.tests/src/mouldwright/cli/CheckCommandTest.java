@@ -5,12 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import mouldwright.services.FileChanges;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,7 +78,49 @@ class CheckCommandTest {
         assertThat(Run.in(folder, "check", "box.plug").out()).doesNotContain("\u001b");
     }
 
-    /** Members, levels and regions as the OASIS standard SARIF 2.1.0 has them (3.13, 3.14, 3.27, 3.30, 3.55), from memory. */
+    /** JSON schema of the OASIS standard SARIF 2.1.0, revision rtm.5, as published. */
+    private static List<Error> againstTheStandard(String log) throws IOException {
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_4).getSchema(Files.readString(Path.of("resources/sarif/sarif-2.1.0-rtm.5.json")));
+        return schema.validate(log, InputFormat.JSON);
+    }
+
+    @Test void theLogOfAllFaultyExamplesIsAsThePublishedSchemaOfSarifSays() throws IOException {
+        Path faulty = Path.of("../../examples/faulty").toAbsolutePath().normalize();
+        List<String> arguments = new ArrayList<>(List.of("check", "--format", "sarif"));
+        try (Stream<Path> files = Files.list(faulty)) {
+            files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".plug")).sorted().forEach(arguments::add);
+        }
+        String log = Run.in(faulty, arguments.toArray(String[]::new)).out();
+        assertThat(JsonParser.parseString(log).getAsJsonObject().getAsJsonArray("runs").get(0).getAsJsonObject().getAsJsonArray("results").size()).isGreaterThan(arguments.size() - 4);
+        assertThat(againstTheStandard(log)).isEmpty();
+    }
+
+    @Test void theSchemaOfSarifRefusesALogWithoutATool() throws IOException { // or it would hold nothing
+        Specs.write(folder, "box.plug", Specs.BOX);
+        assertThat(againstTheStandard(Run.in(folder, "check", "--format", "sarif", "box.plug").out().replace("\"tool\"", "\"tools\""))).isNotEmpty();
+    }
+
+    @Test void theStepForABuildServerWritesAWholeLogAndFailsWhereThereAreWarnings() throws IOException {
+        String step = Files.readString(Path.of("../../examples/ci-step.txt")).lines().filter(line -> line.startsWith("mouldwright ")).findFirst().orElseThrow();
+        String[] arguments = step.substring("mouldwright ".length(), step.indexOf(" > ")).replace("*.plug", "box.plug").split(" ");
+        Specs.write(folder, "box.plug", Specs.BOX.replace("at 400", "at 400,5"));
+        Run warned = Run.in(folder, arguments);
+        assertThat(warned.code()).isEqualTo(1);
+        assertThat(againstTheStandard(warned.out())).isEmpty();
+        Specs.write(folder, "box.plug", Specs.BOX);
+        Run fine = Run.in(folder, arguments);
+        assertThat(fine.code()).isZero();
+        assertThat(againstTheStandard(fine.out())).isEmpty();
+    }
+
+    @Test void papersListWhatWasAcceptedAndWhy() {
+        Specs.write(folder, "box.plug", Specs.BOX.replace("like A", "like A\n    carve { board 450 }\n    accept MW431 \"two boards are joined\""));
+        assertThat(Run.in(folder, "check", "box.plug").out()).isEqualTo("no findings\n");
+        for (String format : List.of("text", "json", "html"))
+            assertThat(Run.in(folder, "estimate", "--format", format, "box.plug").out()).as(format).contains("MW431", "two boards are joined");
+    }
+
+    /** Members, levels and regions as the OASIS standard SARIF 2.1.0 has them (3.13, 3.14, 3.27, 3.30, 3.55). */
     @Test void buildServersGetASarifLogWithRulesPlacesAndFixes() {
         Specs.write(folder, "my box.plug", Specs.BOX.replace("at 400", "at 400,5"));
         JsonObject log = JsonParser.parseString(Run.in(folder, "check", "--format", "sarif", "my box.plug").out()).getAsJsonObject();

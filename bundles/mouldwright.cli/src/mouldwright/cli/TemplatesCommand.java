@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import mouldwright.drawing.FileFormat;
+import mouldwright.drawing.subject.BoardTemplate;
 import mouldwright.drawing.subject.PartTemplate;
 import mouldwright.geometry.frame.PlatePart;
 import mouldwright.plan.BuildPlan;
@@ -15,7 +16,7 @@ import mouldwright.services.SpecSession;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
-/** Writes templates at full size of all that is cut out of sheet. */
+/** Writes templates at full size of all that is cut out of sheet, the parting boards of the mould among it. */
 final class TemplatesCommand implements Subcommand {
 
     @Override
@@ -25,7 +26,7 @@ final class TemplatesCommand implements Subcommand {
 
     @Override
     public String summary() {
-        return "write bulkheads and the parts under them at full size";
+        return "write bulkheads, the parts under them and parting boards at full size";
     }
 
     @Override
@@ -45,14 +46,17 @@ final class TemplatesCommand implements Subcommand {
             case PlugChoice.None(int code) -> code;
             case PlugChoice.Chosen(var plan) -> {
                 List<PlatePart> parts = parts(plan, Options.given(parsed, "--gauges"));
-                if (parts.isEmpty()) {
+                String code = plan.plug() + " " + checked.revision();
+                List<FileFormat.NamedDrawing> boards = BoardTemplate.of(plan, code);
+                if (parts.isEmpty() && boards.isEmpty()) {
                     io.err().print("mouldwright: " + plan.plug() + " has nothing to cut out of sheet: add `frame { sheet NAME }`\n");
                     yield ExitCode.ERRORS;
                 }
-                String code = plan.plug() + " " + checked.revision();
                 parts.forEach(part -> io.out().print(line(part)));
-                yield output.write(plan.plug() + "-templates",
-                        parts.stream().map(part -> new FileFormat.NamedDrawing(plan.plug() + "-" + part.key(), PartTemplate.of(part, code))).toList(), code, io);
+                boards.forEach(board -> io.out().print(String.format(Locale.ROOT, "%-28s %s\n", board.name(), board.drawing().words())));
+                Stream<FileFormat.NamedDrawing> templates = parts.stream().map(part -> new FileFormat.NamedDrawing(part.key(), PartTemplate.of(part, code)));
+                yield output.write(plan.plug() + "-templates", Stream.concat(templates, boards.stream())
+                        .map(one -> new FileFormat.NamedDrawing(plan.plug() + "-" + one.name(), one.drawing())).toList(), code, io);
             }
         };
     }

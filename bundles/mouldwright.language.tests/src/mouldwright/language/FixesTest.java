@@ -14,6 +14,7 @@ import org.eclipse.xtext.validation.CheckMode;
 import org.eclipse.xtext.validation.Issue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a fix writes into the text of a spec: the words that mend it, laid out as those beside them, and nothing else. */
@@ -177,5 +178,24 @@ class FixesTest {
 					left.add(fix.title() + ": " + after + " " + found);
 			}
 		assertThat(left).isEmpty();
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', quoteCharacter = '~', value = { "frame { rim 2 ft 3 in }|frame { rim (2 ft + 3 in) }", "frame { rim 1' 3\" }|frame { rim (1 ft + 3 in) }", "frame { rim 3\" }|frame { rim 3 in }",
+			"frame { rim 1/2 in }|frame { rim (1 / 2) in }", "frame { rim 11 13/16 in }|frame { rim (11 + 13 / 16) in }", "finish { sand 80, 120, 180 }|finish { sand 80 120 180 }",
+			"frame { rim 6.000,0 }|frame { rim 6000.0 }", "frame { rim: 60 }|frame { rim 60 }", "carve { crown 1.5 max }|carve { crown 1.5 at most }",
+			"carve { crown at most 1.5 }|carve { crown 1.5 at most }", "finish { sand P80 P120 }|finish { sand 80 120 }", "shop 20\u00B0|shop 20 degC", "start 2027/3/9|start 2027-03-09",
+			"start 31.3.2027|start 2027-03-31", "frame { rim 60 MM }|frame { rim 60 mm }", "station A at 0 { 0 0 100 0 knuckle r 12 0 90 }|station A at 0 { 0 0 100 0 knuckle radius 12 0 90 }" })
+	void whatOtherNotationsWriteIsWrittenAsItWasMeant(String wrong, String right) {
+		assertThat(mended("MW901", "plug P { " + wrong + " }")).isEqualTo("plug P { " + right + " }");
+		assertThat(errors(found(parse("plug P { " + right + " }"))).stream().map(Issue::getCode)).doesNotContain("MW901");
+	}
+
+	@Test
+	void aLibraryThatHasTheNameIsUsed() {
+		String text = "plug P { skin ProtectiveSkin { } }";
+		XtextResource resource = Specs.parse(text);
+		Issue issue = found(resource).stream().filter(i -> "MW902".equals(i.getCode())).findFirst().orElseThrow();
+		assertThat(Specs.INJECTOR.getInstance(Fixes.class).of(resource, issue).getFirst().applyTo(text)).isEqualTo("use stock.schedules\n\nplug P { skin ProtectiveSkin { } }");
 	}
 }

@@ -1,5 +1,6 @@
 package mouldwright.plan;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import mouldwright.plan.spec.Origin;
@@ -13,9 +14,10 @@ import mouldwright.units.Dimension;
  *  @param message what is wrong, in words
  *  @param figure  the figure that is wrong
  *  @param limit   what it would have to keep
- *  @param remedy  what mends it, in words */
+ *  @param remedy  what mends it, in words
+ *  @param mending what would mend it in the spec, the best first; none where nothing can be said for sure */
 public record PlanFault(Kind kind, Origin place, String what, String message, Optional<Figure> figure,
-        Optional<Figure> limit, String remedy) {
+        Optional<Figure> limit, String remedy, List<Mending> mending) {
 
     /** What can be wrong. */
     public enum Kind {
@@ -23,7 +25,13 @@ public record PlanFault(Kind kind, Origin place, String what, String message, Op
         /** A section cannot be made of what its station states. */ SECTION,
         /** The section was made, but looks wrong. */ SECTION_DOUBTFUL,
         /** Stations do not make a body. */ LOFT,
-        /** A name that is not there, or twice. */ NAME,
+        /** A name that is not there. */ NAME,
+        /** One name for two things. */ NAME_TWICE,
+        /** Sections that are each like the other. */ LIKE_CIRCLE,
+        /** A section another is to be like that has none of its own. */ LIKE_NOTHING,
+        /** A stretch whose stations are the wrong way round. */ SPAN,
+        /** A gel table that gels no sooner where it must. */ GEL_TABLE,
+        /** A yield table whose rows make no sense. */ YIELD_TABLE,
         /** A lofted station outside the body. */ STATION_OUTSIDE,
         /** Nothing is left of a plate. */ PLATE_VANISHED,
         /** A plate falls into pieces. */ PLATE_SPLIT,
@@ -62,22 +70,28 @@ public record PlanFault(Kind kind, Origin place, String what, String message, Op
         Objects.requireNonNull(figure, "figure");
         Objects.requireNonNull(limit, "limit");
         Objects.requireNonNull(remedy, "remedy");
+        mending = List.copyOf(mending);
     }
 
     /** A fault without a figure. */
     public static PlanFault of(Kind kind, Origin place, String what, String message, String remedy) {
-        return new PlanFault(kind, place, what, message, Optional.empty(), Optional.empty(), remedy);
+        return new PlanFault(kind, place, what, message, Optional.empty(), Optional.empty(), remedy, List.of());
     }
 
     /** The same fault with its figure.
      *  @param value SI */
     public PlanFault at(double value, Dimension dimension) {
-        return new PlanFault(kind, place, what, message, Optional.of(new Figure(value, dimension)), limit, remedy);
+        return new PlanFault(kind, place, what, message, Optional.of(new Figure(value, dimension)), limit, remedy, mending);
     }
 
     /** The same fault with its limit.
      *  @param value SI */
     public PlanFault against(double value, Dimension dimension) {
-        return new PlanFault(kind, place, what, message, figure, Optional.of(new Figure(value, dimension)), remedy);
+        return new PlanFault(kind, place, what, message, figure, Optional.of(new Figure(value, dimension)), remedy, mending);
+    }
+
+    /** The same fault with what would mend it in the spec. */
+    public PlanFault mendedBy(List<Mending> ways) {
+        return new PlanFault(kind, place, what, message, figure, limit, remedy, ways);
     }
 }

@@ -1,6 +1,7 @@
 package mouldwright.project;
 
 import java.nio.file.Path;
+import java.util.List;
 
 /**
  * Where the bytes of files come from: the disk, the editors that have them open, or a tree in version control. Only
@@ -36,4 +37,15 @@ public interface ContentSource {
      * @param limit  bytes at most
      */
     Content fetch(Path file, Path within, long limit);
+
+    /**
+     * Names the files of a folder and its folders, for suggestions: a source may know fewer than it would fetch.
+     *
+     * @param folder absolute and normal
+     * @param suffix of their names
+     * @return sorted, as far as the source looks
+     */
+    default List<Path> list(Path folder, String suffix) {
+        return List.of();
+    }
 }

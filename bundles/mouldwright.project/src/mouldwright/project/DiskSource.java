@@ -4,17 +4,28 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import mouldwright.project.ReadResult.Reason;
 
 import mouldwright.project.ReadResult.Reason;
 
 /** Files as they lie on the disk. A link is followed as long as it stays inside the folder. */
 public final class DiskSource implements ContentSource {
+
+    /** Folders within folders that are looked into for a list. */
+    private static final int DEEPEST = 4;
+    /** Files looked at for a list. */
+    private static final int MOST_VISITED = 2000;
 
     @Override
     public Content fetch(Path file, Path within, long limit) {
@@ -86,5 +97,37 @@ public final class DiskSource implements ContentSource {
 
     private static NotFound tooLarge(long limit) {
         return new NotFound(Reason.TOO_LARGE, "it is larger than " + limit / 1_000_000.0 + " MB");
+    }
+
+    /** Not into folders deeper than a few, nor hidden ones, nor without end: whoever starts in a large folder is not kept waiting. */
+    @Override
+    public List<Path> list(Path folder, String suffix) {
+        List<Path> files = new ArrayList<>();
+        int[] visited = {0};
+        try {
+            Files.walkFileTree(folder, Set.of(), DEEPEST, new SimpleFileVisitor<>() {
+                @Override
+                public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) {
+                    boolean hidden = !directory.equals(folder) && directory.getFileName().toString().startsWith(".");
+                    return hidden ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+                }
+
+                @Override
+                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                    if (attributes.isRegularFile() && file.toString().endsWith(suffix)) {
+                        files.add(file);
+                    }
+                    return ++visited[0] > MOST_VISITED ? FileVisitResult.TERMINATE : FileVisitResult.CONTINUE;
+                }
+
+                @Override
+                public FileVisitResult visitFileFailed(Path file, IOException e) {
+                    return FileVisitResult.CONTINUE;
+                }
+            });
+        } catch (IOException | SecurityException e) {
+            return List.of();
+        }
+        return files.stream().sorted().toList();
     }
 }

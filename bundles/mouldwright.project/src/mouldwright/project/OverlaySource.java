@@ -2,6 +2,7 @@ package mouldwright.project;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -22,6 +23,11 @@ public final class OverlaySource implements ContentSource {
     public OverlaySource(Function<Path, Optional<String>> open, ContentSource rest) {
         this.open = open;
         this.rest = rest;
+    }
+
+    @Override
+    public List<Path> list(Path folder, String suffix) {
+        return rest.list(folder, suffix);
     }
 
     @Override

@@ -104,6 +104,17 @@ public final class ProjectFiles {
         return LIBRARY_NAME.matcher(name).matches() ? folders().stream().map(f -> f.resolve(relative)).toList() : List.of();
     }
 
+    /** Names under which libraries could be read, sorted, as far as the source lists files; a file found may be no library. */
+    public List<String> libraryNames() {
+        return folders().stream().flatMap(folder -> source.list(folder, SUFFIX).stream().map(file -> name(folder.relativize(file))))
+                .filter(name -> LIBRARY_NAME.matcher(name).matches()).distinct().sorted().toList();
+    }
+
+    private static String name(Path file) {
+        String path = file.toString().replace(file.getFileSystem().getSeparator(), ".");
+        return path.substring(0, path.length() - SUFFIX.length());
+    }
+
     private List<Path> folders() {
         List<Path> folders = new ArrayList<>();
         folders.add(project.root());

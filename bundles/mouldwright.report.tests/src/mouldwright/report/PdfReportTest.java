@@ -57,4 +57,10 @@ class PdfReportTest {
     @Test void theSameEstimateGivesTheSameBytes() {
         assertThat(print(UnitSystem.METRIC, Plans.estimate())).isEqualTo(print(UnitSystem.METRIC, Plans.estimate()));
     }
+
+    @Test void theProgrammeIsDrawnOnAPageOfItsOwnAtItsSize() throws IOException { // it is 267 mm wide: A4 on its long side less margins of 15 mm
+        assertThat(read(UnitSystem.METRIC, Plans.estimate(), "pdfinfo", "-f", "1", "-l", "99", "plan.pdf")).contains("841.89 x 595.276 pts (A4)");
+        String page = List.of(Tool.run(folder, "pdftotext", "-layout", "plan.pdf", "-").split("\f")).stream().filter(words -> words.contains("Programme of Hatch")).findFirst().orElseThrow();
+        assertThat(page).contains("on the critical path", "page ").doesNotContain("do not measure here");
+    }
 }

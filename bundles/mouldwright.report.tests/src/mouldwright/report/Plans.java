@@ -34,9 +34,11 @@ import mouldwright.plan.ledger.Measurement;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
 import mouldwright.plan.spec.Body;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.BodyDefaults;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Origin;
+import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Spec;
 import mouldwright.plan.spec.Workshop;
 import mouldwright.units.Dimension;
@@ -62,7 +64,7 @@ final class Plans {
         skin(ledger);
         rest(ledger);
         return plan("Hatch", ledger.close(), List.of(
-                Assumption.of(Defaults.shopTemperature()), Assumption.of(Defaults.rim()),
+                Assumption.of(ShopDefaults.shopTemperature()), Assumption.of(FrameDefaults.rim()),
                 Assumption.of(new Given("extra resin on foam", Dimension.AREAL_MASS, 0.2, 0.35, 0.5,
                         new Origin.Assumed("cut foam drinks resin; common practice"))),
                 Assumption.choice("forward end", "bare", new Origin.Assumed("an end face is bare unless the spec says moulded"))));
@@ -112,10 +114,10 @@ final class Plans {
 
     private static Spec spec(String name) {
         Origin.Text origin = line(1, "plug " + name + " \"A hatch\" {");
-        Workshop shop = new Workshop(Defaults.shopTemperature(), Defaults.persons(), Optional.empty(), Defaults.day(), Optional.empty(),
+        Workshop shop = new Workshop(ShopDefaults.shopTemperature(), ShopDefaults.persons(), Optional.empty(), ShopDefaults.day(), Optional.empty(),
                 Optional.empty(), "EUR");
-        Body body = new Body(Body.Sections.HALF, List.of(), List.of(), Defaults.end(), Defaults.end(), Optional.empty(), Optional.empty(),
-                Defaults.shrink(), List.of());
+        Body body = new Body(Body.Sections.HALF, List.of(), List.of(), BodyDefaults.end(), BodyDefaults.end(), Optional.empty(), Optional.empty(),
+                BodyDefaults.shrink(), List.of());
         return new Spec(name, Optional.of("A hatch"), shop, body, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(), origin);
     }

@@ -18,7 +18,7 @@ import mouldwright.geometry.nest.Turns;
 import mouldwright.geometry.plane.Outline;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.plan.sheets.SheetLayout;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Material;
 import mouldwright.plan.spec.Origin;
@@ -42,9 +42,9 @@ class SheetsReportTest {
                 board("plate.S9", "S9", 2.6, 0.4, 1));
         List<NestPart> pieces = parts.stream()
                 .flatMap(part -> java.util.Collections.nCopies(part.quantity(), new NestPart(part.key(), part.outer(), List.of(), Turns.QUARTERS)).stream()).toList();
-        Sheet sheet = new Sheet("Ply12", Defaults.sheetWidth(), Defaults.sheetLength(), Given.of("sheet thickness", Dimension.LENGTH, 0.012, MADE_UP), Defaults.sheetDensity(), Optional.empty(), Optional.empty(),
+        Sheet sheet = new Sheet("Ply12", FrameDefaults.sheetWidth(), FrameDefaults.sheetLength(), Given.of("sheet thickness", Dimension.LENGTH, 0.012, MADE_UP), FrameDefaults.sheetDensity(), Optional.empty(), Optional.empty(),
                 Sheet.Grain.ANY, Material.Stock.plain(MADE_UP));
-        return List.of(new SheetLayout(sheet, 0.0117, Defaults.kerf(), Defaults.margin(), parts,
+        return List.of(new SheetLayout(sheet, 0.0117, FrameDefaults.kerf(), FrameDefaults.margin(), parts,
                 Nester.nest(new NestOrder(2.44, 1.22, 0.003, 0.01, pieces, 30, 1), progress -> { }, () -> stopped)));
     }
 

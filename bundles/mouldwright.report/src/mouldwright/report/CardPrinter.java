@@ -93,7 +93,7 @@ final class CardPrinter {
         CardStyle style = style(card).orElse(CardStyle.of(paper).getLast());
         double left = style.margin();
         double width = width(style);
-        sheet.page();
+        sheet.page(false);
         sheet.bookmark(card.kind() + ": " + card.title(), 0);
         double y = style.margin();
         band(card, left, y, width);

@@ -1,7 +1,6 @@
 package mouldwright.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,10 +8,7 @@ import java.util.Optional;
 import mouldwright.drawing.Drawing;
 import mouldwright.drawing.Palette;
 import mouldwright.drawing.SvgWriter;
-import mouldwright.drawing.subject.Subjects;
-import mouldwright.plan.BuildPlan;
 import mouldwright.plan.Quantity;
-import mouldwright.plan.stage.ShapeMeasures;
 import mouldwright.units.Display;
 import mouldwright.units.UnitSystem;
 
@@ -57,25 +53,12 @@ public final class HtmlReport {
         return Page.ESTIMATE.fill(page);
     }
 
-    /** The plug as a whole, its stoutest section, what its plates are set up by and its programme, as far as the plan comes. */
     private static List<Map<String, Object>> pictures(Estimate estimate) {
-        BuildPlan plan = estimate.plan();
-        String code = plan.plug() + " " + estimate.revision();
-        List<Drawing> drawings = new ArrayList<>();
-        Subjects.LINES.draw(plan, code).forEach(one -> drawings.add(one.drawing()));
-        stoutest(plan).flatMap(station -> Subjects.section(plan, station, code)).ifPresent(drawings::add);
-        estimate.alignment().ifPresent(sheet -> Subjects.ALIGNMENT.draw(plan, code).stream().limit(1).forEach(one -> drawings.add(one.drawing())));
-        Subjects.PROGRAMME.draw(plan, code).forEach(one -> drawings.add(one.drawing()));
         List<Map<String, Object>> pictures = new ArrayList<>();
-        for (Drawing drawing : drawings) {
+        for (Drawing drawing : Pictures.of(estimate)) {
             pictures.add(Map.of("svg", SvgWriter.element(drawing, Palette.PAPER, "picture" + pictures.size() + "-"), "caption", drawing.title()));
         }
         return pictures;
-    }
-
-    private static Optional<String> stoutest(BuildPlan plan) {
-        return plan.measurements().find(ShapeMeasures.class)
-                .flatMap(shape -> shape.stations().stream().max(Comparator.comparingDouble(ShapeMeasures.AtStation::area)).map(at -> at.station().name()));
     }
 
     /** What people ask first. */

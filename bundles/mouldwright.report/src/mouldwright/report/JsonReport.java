@@ -2,6 +2,7 @@ package mouldwright.report;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import mouldwright.geometry.draft.PartEdge;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.PieceEntry;
@@ -10,6 +11,7 @@ import mouldwright.plan.PotEntry;
 import mouldwright.plan.PourEntry;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.draw.Draws;
+import mouldwright.plan.spec.Acceptance;
 import mouldwright.plan.spec.Survey;
 import mouldwright.plan.stage.FairMeasures;
 import mouldwright.plan.stage.MouldMeasures;
@@ -44,8 +46,11 @@ public final class JsonReport {
 
     private void lists(JsonFile json, Estimate estimate) throws IOException {
         json.array("assumed", estimate.assumed(), JsonReport::assumed)
-                .array("findings", estimate.findings(), findings::write)
-                .array("cautions", cautions(estimate), JsonFile::text)
+                .array("findings", estimate.findings(), findings::write);
+        if (!estimate.plan().spec().accepted().isEmpty()) {
+            json.array("accepted", estimate.plan().spec().accepted(), JsonReport::accepted);
+        }
+        json.array("cautions", cautions(estimate), JsonFile::text)
                 .array("quantities", estimate.quantities(), (q, quantity) -> quantity(q, estimate, quantity))
                 .array("plates", estimate.plates(), JsonReport::plate)
                 .array("parts", estimate.parts(), FrameJson::part)
@@ -70,6 +75,15 @@ public final class JsonReport {
             words.add(Caution.DEFERENCE);
         }
         return words;
+    }
+
+    private static void accepted(JsonFile json, Acceptance acceptance) throws IOException {
+        json.object(o -> {
+            o.member("code", acceptance.code()).member("reason", acceptance.why());
+            if (acceptance.until().isPresent()) {
+                o.member("until", acceptance.until().get().toString());
+            }
+        });
     }
 
     private static void assumed(JsonFile json, Assumption assumption) throws IOException {
@@ -128,7 +142,7 @@ public final class JsonReport {
     }
 
     private static void board(JsonFile json, MouldMeasures.Board board) throws IOException {
-        json.object(o -> o.member("part", board.part().name().orElse("")).member("side", board.port() ? "port" : "starboard")
+        json.object(o -> o.member("part", board.part().name().orElse("")).member("side", board.runs().name().toLowerCase(Locale.ROOT)).member("station", board.end().orElse(""))
                 .member("length", board.strip().length()).member("width", board.strip().width()).member("area", board.strip().area())
                 .member("standOff", board.strip().standOff()).member("crowded", board.strip().crowded())
                 .array("line", board.strip().line(), (pairs, point) -> pairs.pair(point.y(), point.z()))

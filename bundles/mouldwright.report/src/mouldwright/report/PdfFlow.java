@@ -2,6 +2,8 @@ package mouldwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import mouldwright.drawing.Drawing;
+import mouldwright.drawing.PdfPainter;
 import mouldwright.report.PdfSheet.Tint;
 
 /** Fills pages from top to bottom, and begins another where something would not fit. */
@@ -10,6 +12,7 @@ final class PdfFlow {
     private static final double MARGIN = 42;
     private static final double HEAD = 58;
     private static final double FOOT = 50;
+    private static final double NOTE = 8;
     private static final double LEADING = 1.35;
 
     private final PdfSheet sheet;
@@ -21,7 +24,7 @@ final class PdfFlow {
     }
 
     private void page() {
-        sheet.page();
+        sheet.page(false);
         y = HEAD;
     }
 
@@ -117,6 +120,25 @@ final class PdfFlow {
         for (int i = 0; i < lines.size(); i++) {
             sheet.text(MARGIN + 2 * pad, top + pad + points + (i + 1) * points * LEADING, points, false, Tint.INK, lines.get(i));
         }
+    }
+
+    /** A drawing on a page of its own, at its scale where it fits; where it does not, it says so. */
+    void drawing(Drawing drawing) {
+        double wide = drawing.extent().width() * PdfPainter.POINTS, high = drawing.extent().height() * PdfPainter.POINTS;
+        boolean turned = scale(wide, high, true) > scale(wide, high, false);
+        double scale = scale(wide, high, turned);
+        sheet.page(turned);
+        sheet.bookmark(drawing.title(), HEAD);
+        sheet.draw(drawing, (sheet.width() - wide * scale) / 2, HEAD, scale);
+        if (scale < 1) {
+            sheet.text(MARGIN, HEAD + high * scale + NOTE, NOTE, false, Tint.SOFT, "Reduced to " + (int) Math.floor(100 * scale) + " % to fit this page: do not measure here.");
+        }
+        y = sheet.height();
+    }
+
+    private double scale(double wide, double high, boolean turned) {
+        double across = (turned ? sheet.upright().getHeight() : sheet.upright().getWidth()) - 2 * MARGIN, up = (turned ? sheet.upright().getWidth() : sheet.upright().getHeight()) - HEAD - FOOT;
+        return high <= up && wide <= across ? 1 : Math.min(across / wide, (up - 2 * NOTE) / high);
     }
 
     /** Writes the head and foot of every page, now that their number is known, and ends the file. */

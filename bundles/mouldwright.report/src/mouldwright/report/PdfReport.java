@@ -5,7 +5,7 @@ import mouldwright.plan.Quantity;
 import mouldwright.report.PdfSheet.Tint;
 import mouldwright.units.UnitSystem;
 
-/** An estimate as a PDF to print and to file: the key figures, then stage by stage what every paper has, with contents, page numbers and the code of
+/** An estimate as a PDF to print and to file: the key figures, then stage by stage what every paper has, and drawings, with contents, page numbers and the code of
  *  plug and revision on each page. */
 public final class PdfReport {
 
@@ -29,6 +29,7 @@ public final class PdfReport {
         PdfFlow flow = new PdfFlow(new PdfSheet(estimate.plan().plug() + ", build plan, revision " + estimate.revision(), PdfPaper.of(system)));
         title(estimate, paper, flow);
         paper.stages().forEach(section -> section(section, flow));
+        Pictures.of(estimate).forEach(flow::drawing);
         section(paper.findings(), flow);
         if (!estimate.assumed().isEmpty()) {
             section(paper.assumed(), flow);

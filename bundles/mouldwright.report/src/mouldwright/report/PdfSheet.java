@@ -3,10 +3,7 @@ package mouldwright.report;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import mouldwright.drawing.Drawing;
 import mouldwright.drawing.Extent;
 import mouldwright.drawing.Palette;
@@ -16,7 +13,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -49,15 +45,17 @@ final class PdfSheet {
 
     private final PDDocument document = new PDDocument();
     private final PDDocumentOutline outline = new PDDocumentOutline();
-    private final PDRectangle size;
+    private final PDRectangle upright;
+    private PDRectangle size;
     private final PdfFonts fonts;
-    private final Map<String, String> printable = new HashMap<>();
+    private final PdfLetters letters;
     private PDPageContentStream stream;
 
     /** @param title of the document, as viewers show it */
     PdfSheet(String title, PdfPaper paper) {
         try {
-            this.size = new PDRectangle((float) paper.width(), (float) paper.height());
+            this.upright = new PDRectangle((float) paper.width(), (float) paper.height());
+            this.size = upright;
             document.setDocumentId(1L);
             document.getDocumentInformation().setTitle(title);
             document.getDocumentInformation().setProducer("Mouldwright");
@@ -67,6 +65,7 @@ final class PdfSheet {
             document.getDocumentCatalog().setViewerPreferences(preferences);
             document.getDocumentCatalog().setDocumentOutline(outline);
             this.fonts = new PdfFonts(document);
+            this.letters = new PdfLetters(fonts);
         } catch (IOException e) {
             throw unwritable(e);
         }
@@ -84,14 +83,21 @@ final class PdfSheet {
         return size.getHeight();
     }
 
+    /** The paper as it stands on its short side. */
+    PDRectangle upright() {
+        return upright;
+    }
+
     int pages() {
         return document.getNumberOfPages();
     }
 
-    /** Begins a page. */
-    void page() {
+    /** Begins a page.
+     *  @param turned whether it lies on its long side */
+    void page(boolean turned) {
         try {
             close();
+            size = turned ? new PDRectangle(upright.getHeight(), upright.getWidth()) : upright;
             PDPage page = new PDPage(size);
             document.addPage(page);
             stream = new PDPageContentStream(document, page);
@@ -105,6 +111,7 @@ final class PdfSheet {
     void turnTo(int number) {
         try {
             close();
+            size = document.getPage(number).getMediaBox();
             stream = new PDPageContentStream(document, document.getPage(number), PDPageContentStream.AppendMode.APPEND, true, true);
         } catch (IOException e) {
             throw unwritable(e);
@@ -131,14 +138,14 @@ final class PdfSheet {
 
     /** Writes words from a place on their foot to the right. */
     void text(double x, double y, double points, boolean bold, Tint tint, String words) {
-        String shown = printable(words);
+        String shown = letters.printable(words);
         if (shown.isBlank()) {
             return;
         }
         try {
             stream.beginText();
             stream.setNonStrokingColor(tint.part(16), tint.part(8), tint.part(0));
-            stream.setFont(font(bold), (float) points);
+            stream.setFont(letters.font(bold), (float) points);
             stream.newLineAtOffset((float) x, (float) (height() - y));
             for (String piece : shown.split(LIGATURE)) {
                 stream.showText(piece);
@@ -156,58 +163,17 @@ final class PdfSheet {
 
     /** How wide words are, points. */
     double width(String words, double points, boolean bold) {
-        try {
-            return font(bold).getStringWidth(printable(words)) / 1000 * points;
-        } catch (IOException e) {
-            throw unwritable(e);
-        }
-    }
-
-    private PDFont font(boolean bold) {
-        return bold ? fonts.bold() : fonts.plain();
-    }
-
-    private String printable(String words) {
-        return printable.computeIfAbsent(words, text -> PdfFonts.printable(fonts.plain(), Printable.of(text)));
+        return letters.width(words, points, bold);
     }
 
     /** Words in lines of a width; a word wider than that is broken. One line at least. */
     List<String> lines(String words, double width, double points, boolean bold) {
-        List<String> lines = new ArrayList<>();
-        String line = "";
-        for (String word : words.split(" ")) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (width(longer, points, bold) <= width) {
-                line = longer;
-                continue;
-            }
-            if (!line.isEmpty()) {
-                lines.add(line);
-            }
-            line = word;
-            while (width(line, points, bold) > width && line.length() > 1) {
-                int fits = line.length() - 1;
-                while (fits > 1 && width(line.substring(0, fits), points, bold) > width) {
-                    fits--;
-                }
-                lines.add(line.substring(0, fits));
-                line = line.substring(fits);
-            }
-        }
-        lines.add(line);
-        return lines;
+        return letters.lines(words, width, points, bold);
     }
 
     /** Words shortened with dots where they are wider than a width. */
     String fitting(String words, double width, double points, boolean bold) {
-        if (width(words, points, bold) <= width) {
-            return words;
-        }
-        int fits = words.length();
-        while (fits > 0 && width(words.substring(0, fits) + "\u2026", points, bold) > width) {
-            fits--;
-        }
-        return words.substring(0, fits).stripTrailing() + "\u2026";
+        return letters.fitting(words, width, points, bold);
     }
 
     void line(double x1, double y1, double x2, double y2, double thick, Tint tint) {

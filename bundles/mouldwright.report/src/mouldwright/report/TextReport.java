@@ -71,6 +71,8 @@ public final class TextReport {
         FindingsText text = new FindingsText(names, Map.of(), Ink.NONE);
         estimate.findings().forEach(finding -> Paragraph.print("  ", "      ", text.headline(finding), out));
         out.append("  ").append(estimate.findings().isEmpty() ? "none" : FindingsText.summary(estimate.findings())).append('\n');
+        estimate.plan().spec().accepted().forEach(acceptance -> Paragraph.print("  ", "      ", "accepted: " + acceptance.code() + acceptance.until().map(day -> " until " + day).orElse("")
+                + ", " + Printable.of(acceptance.why()), out));
     }
 
     static void heading(String title, StringBuilder out) {

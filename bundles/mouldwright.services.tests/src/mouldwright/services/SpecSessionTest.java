@@ -74,6 +74,30 @@ class SpecSessionTest {
         assertThat(checked.texts()).containsKeys(folder.resolve("stock/foam.plug"), folder.resolve("tried.plug"));
     }
 
+    /** A box that is skinned with a resin whose pot a library states. */
+    private Checked skinned(String pot, String more) throws IOException {
+        write("stock/resin.plug", "library stock.resin\nhardener Mekp { }\nresin Ortho { catalyst Mekp 1 %% to 2 %% pot %s at most }\nmat Csm { areal 450 g/m2 }\nschedule Skin using Ortho { ply Csm }\n".formatted(pot));
+        return check("use stock.resin\n" + BOX.replace("like A", "like A\n    skin Skin { }\n    " + more));
+    }
+
+    @Test void aFigureNoWorkshopMeetsIsToldWithEverySpecThatUsesItsLibrary() throws IOException { // 50 g to 50 kg are met
+        assertThat(skinned("1 kg", "").findings()).noneMatch(finding -> finding.code().equals("MW930"));
+        assertThat(skinned("10 g", "").findings()).filteredOn(finding -> finding.code().equals("MW930")).singleElement()
+                .satisfies(finding -> assertThat(finding.file()).isEqualTo(folder.resolve("stock/resin.plug")));
+        assertThat(skinned("10 g", "accept MW930 \"syringes\"").findings()).noneMatch(finding -> finding.code().matches("MW9(30|23)"));
+    }
+
+    @Test void aSlipThatMakesATaskEndlessIsOneErrorAtTheSlip() throws IOException { // a pot of a microgram takes five minutes like any other
+        Checked checked = skinned("1e-6 g", "");
+        assertThat(checked.findings()).filteredOn(finding -> finding.severity() == Severity.ERROR).singleElement().satisfies(finding -> {
+            assertThat(finding.code()).isEqualTo("MW930");
+            assertThat(finding.file()).isEqualTo(folder.resolve("stock/resin.plug"));
+        });
+        assertThat(checked.plans()).isEmpty();
+        assertThat(skinned("1e-6 g", "accept MW930 \"really\"").findings()).filteredOn(finding -> finding.severity() == Severity.ERROR)
+                .extracting(TextFinding::code).containsExactly("MW802");
+    }
+
     @Test void aProjectMayMakeAWarningAnErrorButNotAnErrorAWarning() throws IOException { // project settings
         String comma = BOX.replace("at 400", "at 400,5");
         assertThat(check(comma).findings()).extracting(TextFinding::severity).containsExactly(Severity.WARNING);

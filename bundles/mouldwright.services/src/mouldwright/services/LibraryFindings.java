@@ -11,19 +11,22 @@ import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.util.CancelIndicator;
 import org.eclipse.xtext.validation.CheckMode;
 
-/** The errors of libraries, each looked for once as long as the library stays in memory. */
+/** What spoils the figures of those who use a library: its spoilt, and figures that no workshop meets. Each library is looked at once as long as it stays in memory. */
 final class LibraryFindings {
+
+    /** A figure that no workshop meets. */
+    static final String UNMET = "MW930";
 
     private final Map<Resource, List<TextFinding>> known = new IdentityHashMap<>();
 
     List<TextFinding> of(Resource library, CancelIndicator cancelled) {
-        List<TextFinding> errors = known.get(library);
-        if (errors == null) {
+        List<TextFinding> spoilt = known.get(library);
+        if (spoilt == null) {
             Path place = Path.of(library.getURI().toFileString());
-            errors = ((XtextResource) library).getResourceServiceProvider().getResourceValidator().validate(library, CheckMode.NORMAL_AND_FAST, cancelled).stream()
-                    .map(issue -> FindingMaker.of(issue, place)).filter(finding -> finding.severity() == Severity.ERROR).toList();
-            known.put(library, errors);
+            spoilt = ((XtextResource) library).getResourceServiceProvider().getResourceValidator().validate(library, CheckMode.NORMAL_AND_FAST, cancelled).stream()
+                    .map(issue -> FindingMaker.of(issue, place)).filter(finding -> finding.severity() == Severity.ERROR || finding.code().equals(UNMET)).toList();
+            known.put(library, spoilt);
         }
-        return errors;
+        return spoilt;
     }
 }

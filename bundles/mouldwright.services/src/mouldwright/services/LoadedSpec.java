@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -13,10 +14,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import mouldwright.check.Severity;
 import mouldwright.language.linking.Libraries;
 import mouldwright.language.plan.Plans;
 import mouldwright.language.plan.ProjectSections;
 import mouldwright.language.remedy.Fixes;
+import mouldwright.language.validation.AcceptBook;
 import mouldwright.language.validation.SpecResourceValidator;
 import mouldwright.model.Document;
 import mouldwright.model.Plug;
@@ -29,8 +32,6 @@ import org.eclipse.xtext.EcoreUtil2;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.resource.XtextResourceSet;
 import org.eclipse.xtext.util.CancelIndicator;
-import org.eclipse.xtext.validation.CheckMode;
-import org.eclipse.xtext.validation.IResourceValidator;
 import org.eclipse.xtext.validation.Issue;
 
 /** A spec in memory with the libraries it uses. */
@@ -41,6 +42,7 @@ final class LoadedSpec {
     private final XtextResource resource;
     private final CancelIndicator cancelled;
     private final LibraryFindings libraries;
+    private final AcceptBook accepted;
 
     private LoadedSpec(Injector injector, Path file, XtextResource resource, LibraryFindings libraries, CancelIndicator cancelled) {
         this.injector = injector;
@@ -48,6 +50,7 @@ final class LoadedSpec {
         this.resource = resource;
         this.libraries = libraries;
         this.cancelled = cancelled;
+        accepted = AcceptBook.of(resource, injector.getInstance(Clock.class));
     }
 
     /** Reads a text. @param set takes it, with the libraries read before or while it is looked at */
@@ -70,17 +73,17 @@ final class LoadedSpec {
         return resource;
     }
 
-    /** What is found in its text, and the errors of the libraries it uses: what is wrong with a library is told there, and not again
-     *  wherever it is used. */
+    /** What is found in its text, and what is so wrong with the libraries it uses that its figures would be. The rest is told in the library,
+     *  and not again wherever it is used. */
     List<TextFinding> findings() {
         EcoreUtil2.resolveLazyCrossReferences(resource, cancelled);
         List<TextFinding> findings = new ArrayList<>();
-        validator().validate(resource, CheckMode.NORMAL_AND_FAST, cancelled).forEach(issue -> findings.add(finding(issue)));
+        validator().validateText(resource, accepted, cancelled).forEach(issue -> findings.add(finding(issue)));
         List<Resource> all = resource.getResourceSet().getResources();
         // A library may use others in turn, which are read while it is looked at.
         for (int i = 0; i < all.size(); i++) {
             if (all.get(i) != resource) {
-                findings.addAll(libraries.of(all.get(i), cancelled));
+                libraries.of(all.get(i), cancelled).stream().filter(found -> !accepted.acceptsElsewhere(found.code(), found.severity() == Severity.ERROR)).forEach(findings::add);
             }
         }
         return findings;
@@ -88,15 +91,15 @@ final class LoadedSpec {
 
     /** What is found in its plans. To be asked for only where neither it nor its libraries have errors. */
     List<TextFinding> planFindings() {
-        return ((SpecResourceValidator) validator()).validatePlans(resource, cancelled).stream().map(this::finding).toList();
+        return validator().validatePlans(resource, accepted, cancelled).stream().map(this::finding).toList();
     }
 
     private TextFinding finding(Issue issue) {
         return FindingMaker.of(issue, file, injector.getInstance(Fixes.class).of(resource, issue));
     }
 
-    private IResourceValidator validator() {
-        return resource.getResourceServiceProvider().getResourceValidator();
+    private SpecResourceValidator validator() {
+        return (SpecResourceValidator) resource.getResourceServiceProvider().getResourceValidator();
     }
 
     /** The plugs of the file, in the order of the text. */

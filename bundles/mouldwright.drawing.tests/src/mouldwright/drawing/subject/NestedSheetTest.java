@@ -19,7 +19,7 @@ import mouldwright.geometry.nest.Turns;
 import mouldwright.geometry.plane.Outline;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.plan.sheets.SheetLayout;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Material;
 import mouldwright.plan.spec.Origin;
@@ -41,10 +41,10 @@ class NestedSheetTest {
         PlatePart lath = new PlatePart("plate.S1", PlatePart.Kind.PLATE, "S1", box(0, 0, 0.1, 0.9), List.of(new PlatePart.Opening(PlatePart.Opening.Use.POCKET, box(0.03, 0.3, 0.04, 0.3))),
                 List.of(new PlatePart.Bore(new PlanePoint(0.05, 0.05), 0.008, "dowel")), List.of(), List.of(), List.of(),
                 List.of(new PlatePart.Note("S1", new PlanePoint(0.05, 0.8), 0.01, 0)), "Ply", 0.012, 1);
-        Sheet sheet = new Sheet("Ply", Defaults.sheetWidth(), Defaults.sheetLength(), Given.of("sheet thickness", Dimension.LENGTH, 0.012, MADE_UP), Defaults.sheetDensity(),
+        Sheet sheet = new Sheet("Ply", FrameDefaults.sheetWidth(), FrameDefaults.sheetLength(), Given.of("sheet thickness", Dimension.LENGTH, 0.012, MADE_UP), FrameDefaults.sheetDensity(),
                 Optional.empty(), Optional.empty(), Sheet.Grain.ANY, Material.Stock.plain(MADE_UP));
         NestPart piece = new NestPart(lath.key(), lath.outer(), lath.openings().stream().map(PlatePart.Opening::ring).toList(), Turns.QUARTERS);
-        return new SheetLayout(sheet, 0.012, Defaults.kerf(), Defaults.margin(), List.of(lath),
+        return new SheetLayout(sheet, 0.012, FrameDefaults.kerf(), FrameDefaults.margin(), List.of(lath),
                 Nester.nest(new NestOrder(1, 0.5, 0.003, 0.01, List.of(piece), 1, 1), progress -> { }, () -> false));
     }
 

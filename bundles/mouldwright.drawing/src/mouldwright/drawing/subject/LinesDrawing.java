@@ -18,7 +18,7 @@ import mouldwright.geometry.loft.SurfacePoint;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.spec.Body;
 import mouldwright.plan.spec.Carve;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FairDefaults;
 import mouldwright.plan.stage.Bay;
 import mouldwright.plan.stage.ShapeMeasures;
 
@@ -87,7 +87,7 @@ final class LinesDrawing {
     }
 
     private double limit() {
-        return plan.spec().carve().map(Carve::crownLimit).orElseGet(() -> Defaults.carve().crownLimit()).likely();
+        return plan.spec().carve().map(Carve::crownLimit).orElseGet(() -> FairDefaults.carve().crownLimit()).likely();
     }
 
     private CrownTint tint() {

@@ -22,6 +22,8 @@ public enum Subjects {
     POURS("pours", (plan, code) -> plan.pours().stream().map(PourEntry::bay).distinct().flatMap(bay -> named("pour-" + bay, PourDrawing.of(plan, bay, code)).stream()).toList()),
     /** Each ply of the skin, unrolled. */
     PLIES("plies", (plan, code) -> numbered("ply-", PlyDrawing.of(plan, code))),
+    /** The parting boards of the mould, laid out flat. */
+    BOARDS("boards", (plan, code) -> one("boards", BoardDrawing.of(plan, code))),
     /** What the plates are set up by: the base with its datum points, and each plate on it. */
     ALIGNMENT("alignment", (plan, code) -> Stream.concat(one("alignment", AlignmentDrawing.of(plan, code)).stream(),
             plan.alignment().stream().flatMap(sheet -> sheet.rows().stream()).flatMap(row -> named("alignment-" + row.station(), SettingDrawing.of(plan, row, code)).stream())).toList()),

@@ -12,9 +12,10 @@ import mouldwright.geometry.plane.PlanePoint;
  *  @param width    of the flange, metres
  *  @param standOff largest distance of line and flange edge from their mean plane, metres
  *  @param line     the parting line in the layout, from (0, 0)
- *  @param edge     the flange edge in the layout, point for point
+ *  @param edge     the flange edge in the layout, point for point; of a straight board its corners
+ *  @param aft      where each point of the line lies, metres aft; empty for a line across the body
  *  @param crowded  whether the flange edge runs backward somewhere: the line bends closer than the flange is wide */
-public record PartingStrip(double width, double standOff, List<PlanePoint> line, List<PlanePoint> edge, boolean crowded) {
+public record PartingStrip(double width, double standOff, List<PlanePoint> line, List<PlanePoint> edge, List<Double> aft, boolean crowded) {
 
     /** Points nearer than this are one, metres. */
     private static final double SAME = 1e-7;
@@ -23,6 +24,46 @@ public record PartingStrip(double width, double standOff, List<PlanePoint> line,
     public PartingStrip {
         line = List.copyOf(line);
         edge = List.copyOf(edge);
+        aft = List.copyOf(aft);
+    }
+
+    /** A line square to the parting line, in the layout.
+     *  @param line at the parting line
+     *  @param edge at the flange edge */
+    public record Rung(PlanePoint line, PlanePoint edge) { }
+
+    /** The board of a straight line over a flat face, along which the flange stands out square.
+     *  @param length of the line, metres
+     *  @param width  of the flange, metres
+     *  @param before whether another board meets it at the start of the line: the corner between the two is filled
+     *  @param after  whether another one meets it at its end */
+    public static PartingStrip straight(double length, double width, boolean before, boolean after) {
+        List<PlanePoint> line = List.of(new PlanePoint(0, 0), new PlanePoint(length, 0));
+        List<PlanePoint> edge = new ArrayList<>();
+        if (before)
+            edge.add(new PlanePoint(-width, 0));
+        edge.add(new PlanePoint(before ? -width : 0, width));
+        edge.add(new PlanePoint(after ? length + width : length, width));
+        if (after)
+            edge.add(new PlanePoint(length + width, 0));
+        return new PartingStrip(width, 0, line, edge, List.of(), false);
+    }
+
+    /** Where the board passes a place along the body; empty where it does not.
+     *  @param x metres aft */
+    public Optional<Rung> at(double x) {
+        for (int i = 0; i + 1 < aft.size(); i++) {
+            double from = aft.get(i), to = aft.get(i + 1);
+            if (Math.min(from, to) - SAME <= x && x <= Math.max(from, to) + SAME && from != to) {
+                double share = Math.clamp((x - from) / (to - from), 0.0, 1.0);
+                return Optional.of(new Rung(between(line.get(i), line.get(i + 1), share), between(edge.get(i), edge.get(i + 1), share)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static PlanePoint between(PlanePoint p, PlanePoint q, double share) {
+        return new PlanePoint(p.y() + share * (q.y() - p.y()), p.z() + share * (q.z() - p.z()));
     }
 
     /** The strip along a line.
@@ -41,7 +82,8 @@ public record PartingStrip(double width, double standOff, List<PlanePoint> line,
         List<Vector> both = new ArrayList<>(inner);
         both.addAll(outer);
         StripUnrolling flat = StripUnrolling.of(inner, outer);
-        return Optional.of(new PartingStrip(width, MeanPlane.of(both, weights(inner), outward).largestDistance(both), flat.inner(), flat.outer(), flat.crowded()));
+        return Optional.of(new PartingStrip(width, MeanPlane.of(both, weights(inner), outward).largestDistance(both), flat.inner(), flat.outer(),
+                points.stream().map(SurfacePoint::x).toList(), flat.crowded()));
     }
 
     private static List<SurfacePoint> apart(List<SurfacePoint> points) {

@@ -6,8 +6,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import mouldwright.model.Document;
+import mouldwright.units.SpellingDistance;
 import mouldwright.project.ContentSource;
 import mouldwright.project.Project;
 import mouldwright.project.ProjectFiles;
@@ -33,6 +38,12 @@ public class Libraries {
 		}
 	}
 
+	/** Larger files are no libraries to be suggested, bytes. */
+	private static final long MOST_LOOKED_INTO = 1_000_000;
+
+	/** Two slips of the keyboard, each of which counts two. */
+	private static final int MOST_SLIPS = 4;
+
 	@Inject
 	private IResourceScopeCache cache;
 	@Inject
@@ -48,6 +59,36 @@ public class Libraries {
 		if (from == null)
 			return new Found.Missing("no library " + name + ": this text is not in a file, so it has no project");
 		return cache.get("library " + name, from, () -> load(from, name));
+	}
+
+	/**
+	 * The library of the project that declares an entry, whether the file uses it or not.
+	 *
+	 * @param from the file that names the entry
+	 * @param kind its kind as a spec writes it, such as {@code mat}
+	 * @param name its name
+	 * @return the first by name
+	 */
+	public Optional<String> declaring(Resource from, String kind, String name) {
+		if (from == null || !from.getURI().isFile() || !name.matches("\\w+"))
+			return Optional.empty();
+		return cache.get("declaring " + kind + " " + name, from, () -> declaring(Path.of(from.getURI().toFileString()), kind, name));
+	}
+
+	/** The library of the project whose name is nearest to one that is not there, as long as a slip or two explain it. */
+	public Optional<String> like(Resource from, String name) {
+		if (from == null || !from.getURI().isFile())
+			return Optional.empty();
+		List<String> names = cache.get("library names", from, () -> new ProjectFiles(Project.of(Path.of(from.getURI().toFileString()), source), source, MOST_LOOKED_INTO).libraryNames());
+		return names.stream().filter(known -> SpellingDistance.between(name, known) <= MOST_SLIPS)
+				.min(Comparator.<String>comparingInt(known -> SpellingDistance.between(name, known)).thenComparing(Comparator.naturalOrder()));
+	}
+
+	private Optional<String> declaring(Path file, String kind, String name) {
+		ProjectFiles files = new ProjectFiles(Project.of(file, source), source, MOST_LOOKED_INTO);
+		Pattern entry = Pattern.compile("(?m)^\\s*" + Pattern.quote(kind) + "\\s+" + Pattern.quote(name) + "\\b");
+		return files.libraryNames().stream().filter(library -> files.library(library) instanceof ReadResult.Text(String text, Path place) && !place.equals(file)
+				&& text.matches("(?s).*?(^|\\n)\\s*library\\s+" + Pattern.quote(library) + "\\b.*") && entry.matcher(text).find()).findFirst();
 	}
 
 	private Found load(Resource from, String name) {

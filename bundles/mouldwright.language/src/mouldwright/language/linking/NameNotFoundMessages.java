@@ -3,7 +3,9 @@ package mouldwright.language.linking;
 import com.google.inject.Inject;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import mouldwright.language.Trade;
 import mouldwright.units.SpellingDistance;
 import mouldwright.model.Document;
@@ -46,8 +48,22 @@ public class NameNotFoundMessages extends LinkingDiagnosticMessageProvider {
 			return null;
 		if (isConsequence(resource, context.getReference().getEReferenceType(), nearest) || !isFirst(resource, kind + " " + name, context))
 			return null;
-		String message = "no " + kind + " is called `" + name + "`" + nearest.map(n -> "; `" + n + "`?").orElse(known.isEmpty() ? "; none is known here" : "");
+		Optional<String> library = PlugPackage.Literals.DECLARATION.isSuperTypeOf(context.getReference().getEReferenceType())
+				? libraries.declaring(resource, context.getReference().getEReferenceType().getName().toLowerCase(Locale.ROOT), name) : Optional.empty();
+		if (library.isPresent())
+			return new DiagnosticMessage("no " + kind + " is called `" + name + "` here; " + library.get() + " has it", Severity.ERROR, CODE, new String[] { "use `" + library.get() + "`" });
+		String message = "no " + kind + " is called `" + name + "`" + nearest.map(n -> "; `" + n + "`?").orElse(other(resource, name).orElse(known.isEmpty() ? "; none is known here" : ""));
 		return new DiagnosticMessage(message, Severity.ERROR, CODE, nearest.map(n -> new String[] { "write `" + n + "`" }).orElseGet(() -> new String[0]));
+	}
+
+	/** What has the name though it is of another kind, in this file or in a library it uses. */
+	private Optional<String> other(Resource resource, String name) {
+		if (!(resource.getContents().get(0) instanceof Document own))
+			return Optional.empty();
+		Stream<Document> used = own.getUses().stream().filter(use -> use.getLibrary() != null).map(use -> libraries.find(resource, use.getLibrary()))
+				.filter(Libraries.Found.Loaded.class::isInstance).map(found -> ((Libraries.Found.Loaded) found).document());
+		return Stream.concat(Stream.of(own), used).flatMap(document -> document.getDeclarations().stream()).filter(entry -> name.equals(entry.getName())).findFirst()
+				.map(entry -> "; a " + Trade.kind(entry.eClass()) + " is");
 	}
 
 	/** Names go missing with a library that is not found, or with words that could not be read; those are said, not what follows from them. */

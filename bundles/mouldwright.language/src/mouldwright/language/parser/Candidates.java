@@ -9,8 +9,12 @@ import static mouldwright.language.parser.antlr.internal.InternalPlugParser.RULE
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import mouldwright.units.Units;
 
 /** The ways to read on after a mistake, each a single slip of the writer: a word misspelt, left out or put in. */
@@ -45,6 +49,7 @@ final class Candidates {
 				places.add(v);
 		});
 		places.forEach(this::respell);
+		found.addAll(new Habits(tokens, words, at).all());
 		unclosedTexts();
 		dates();
 		otherKind();
@@ -128,8 +133,20 @@ final class Candidates {
 			int end = last;
 			if (tokens.type(v) == RULE_NUMBER && last >= v + 2 && last <= v + 4)
 				found.add(new Repair(t -> t.joined(first, end, RULE_DATE), 1.5,
-						"a date is written as year-month-day with two digits for month and day, as 2027-03-09", first, end, ""));
+						"a date is written as year-month-day with two digits for month and day, as 2027-03-09", first, end, date(first, end)));
 		}
+	}
+
+	/** A date with its year first as this language writes it; with its year last nobody can tell day and month apart unless one of them is over 12. */
+	private String date(int first, int last) {
+		String[] parts = IntStream.rangeClosed(first, last).mapToObj(tokens::text).collect(Collectors.joining()).split("[-/.]");
+		if (parts.length != 3 || !Stream.of(parts).allMatch(part -> part.matches("[0-9]{1,4}")))
+			return "";
+		int a = Integer.parseInt(parts[0]), b = Integer.parseInt(parts[1]), c = Integer.parseInt(parts[2]);
+		if (parts[0].length() == 4)
+			return String.format(Locale.ROOT, "%04d-%02d-%02d", a, b, c);
+		boolean told = parts[2].length() == 4 && (a > 12) != (b > 12);
+		return told ? String.format(Locale.ROOT, "%04d-%02d-%02d", c, Math.min(a, b), Math.max(a, b)) : "";
 	}
 
 	private boolean isSeparator(int v) {
@@ -261,7 +278,13 @@ final class Candidates {
 	}
 
 	private Repair removal(int from, int to, double cost) {
-		return new Repair(t -> t.without(from, to - from + 1), cost, stray(from, to), from, to, "");
+		return new Repair(t -> t.without(from, to - from + 1), cost, stray(from, to), from, to, from == to ? unit(from) : "");
+	}
+
+	/** The unit that was meant by a word after a number that is none; empty where nothing can be said for sure. */
+	private String unit(int v) {
+		boolean after = v > 0 && tokens.type(v - 1) == RULE_NUMBER && tokens.type(v) == RULE_ID && !tokens.touches(v - 1, v);
+		return after ? Units.suggest(tokens.text(v)).stream().findFirst().orElse("") : "";
 	}
 
 	/** What to say of words that have no place where they stand. */

@@ -23,7 +23,9 @@ final class Properties {
 	private Provider<TextRegionAccessBuilder> builder;
 
 	Optional<ITextRegion> find(XtextResource resource, INode block, String property) {
-		EObject owner = NodeModelUtils.findActualSemanticObjectFor(block);
+		EObject found = NodeModelUtils.findActualSemanticObjectFor(block);
+		// an entry of a file begins with its own first word, and its node counts as the file's
+		EObject owner = found.eContainer() == null ? NodeModelUtils.findActualSemanticObjectFor(NodeModelUtils.findLeafNodeAtOffset(block.getRootNode(), block.getOffset())) : found;
 		ITextRegionAccess access = builder.get().forNodeModel(resource).create();
 		for (ISemanticRegion word : access.regionForEObject(owner).getSemanticRegions())
 			if (word.getText().equals(property) && starts.contains(word))

@@ -13,6 +13,8 @@ final class WordFixes {
 
 	/** A remedy that is a fix: one code, what is to be written. */
 	private static final Pattern WRITE = Pattern.compile("write `([^`]+)`");
+	/** A remedy that is a fix: the library that has what is named. */
+	private static final Pattern USE = Pattern.compile("use `([^`]+)`");
 	/** A remedy by which the words found go. */
 	static final String TAKE_OUT = "take it out";
 	/** Read with the point it wants, so nothing changes in writing it so. */
@@ -25,6 +27,9 @@ final class WordFixes {
 		Matcher write = WRITE.matcher(remedy);
 		if (write.matches())
 			return List.of(new TextFix(remedy, COMMA.equals(issue.getCode()), List.of(instead(resource, issue, write.group(1)))));
+		Matcher use = USE.matcher(remedy);
+		if (use.matches())
+			return new SpecText(resource).use(use.group(1)).map(edit -> List.of(new TextFix(remedy, false, List.of(edit)))).orElse(List.of());
 		if (remedy.equals(TAKE_OUT))
 			return List.of(new TextFix(remedy, true, List.of(new SpecText(resource).removal(issue.getOffset(), issue.getOffset() + issue.getLength()))));
 		return List.of();

@@ -29,7 +29,8 @@ public class LibraryChecks extends Concern {
 		if (use.getLibrary() == null)
 			return;
 		switch (libraries.find(use.eResource(), use.getLibrary())) {
-			case Libraries.Found.Missing missing -> fault(missing.message(), use, PlugPackage.Literals.USE__LIBRARY, MISSING);
+			case Libraries.Found.Missing missing -> fault(missing.message(), use, PlugPackage.Literals.USE__LIBRARY, MISSING,
+					libraries.like(use.eResource(), use.getLibrary()).map(name -> new String[] { "write `" + name + "`" }).orElse(new String[0]));
 			case Libraries.Found.Loaded loaded -> header(use, loaded.document());
 		}
 	}

@@ -1,8 +1,6 @@
 package mouldwright.language.validation;
 
 import com.google.inject.Inject;
-import java.time.Clock;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,11 +38,11 @@ class PlanFindings {
 	@Inject
 	private Plans plans;
 	@Inject
-	private Clock clock;
-	@Inject
 	private RemedyWriter writer;
 
-	List<Issue> of(XtextResource resource, BooleanSupplier cancelled) {
+	/** What is found in the plans of a file, and which of its acceptances nothing was found for.
+	 *  @param accepted what its plugs accept, and what of it was met in the text */
+	List<Issue> of(XtextResource resource, AcceptBook accepted, BooleanSupplier cancelled) {
 		List<Issue> result = new ArrayList<>();
 		if (resource.getContents().isEmpty() || !(resource.getContents().get(0) instanceof Document document))
 			return result;
@@ -55,14 +53,17 @@ class PlanFindings {
 			NodePlaces places = new NodePlaces();
 			String own = places.of(plug, null).file();
 			for (Finding finding : planned.findings())
-				if (!isAccepted(plug, finding))
+				if (!accepted.accepts(plug, finding.code(), finding.severity() == mouldwright.check.Severity.ERROR))
 					result.add(issue(resource, plug, own, finding));
-			plug.getAccepts().stream().filter(accept -> isOver(accept) && planned.findings().stream().anyMatch(finding -> finding.code().equals(accept.getCode())))
-					.forEach(accept -> result.add(at(resource, NodePlaces.node(accept, PlugPackage.Literals.ACCEPT__UNTIL), OVER, Severity.WARNING,
-							"`" + accept.getCode() + "` was accepted until " + accept.getUntil(), "mend it, or accept it until another day", List.of())));
-			if (planned.plan().isPresent())
-				plug.getAccepts().stream().filter(accept -> planned.findings().stream().noneMatch(finding -> finding.code().equals(accept.getCode())))
-						.forEach(accept -> result.add(notNeeded(resource, accept)));
+			// With an error, stages that would have found something may not have been reached.
+			boolean whole = planned.plan().isPresent() && planned.findings().stream().noneMatch(finding -> finding.severity() == mouldwright.check.Severity.ERROR);
+			for (Accept accept : plug.getAccepts())
+				if (!accepted.isMet(accept)) {
+					if (whole)
+						result.add(notNeeded(resource, accept));
+				} else if (accepted.isOver(accept))
+					result.add(at(resource, NodePlaces.node(accept, PlugPackage.Literals.ACCEPT__UNTIL), OVER, Severity.WARNING,
+							"`" + accept.getCode() + "` was accepted until " + accept.getUntil(), "mend it, or accept it until another day", List.of()));
 		}
 		return result;
 	}
@@ -71,16 +72,6 @@ class PlanFindings {
 		INode node = NodePlaces.node(accept, null);
 		TextFix out = new TextFix("take it out", true, List.of(writer.removal(resource, node)));
 		return at(resource, node, NOT_NEEDED, Severity.WARNING, "nothing is found that `" + accept.getCode() + "` would accept", "take it out", List.of(out));
-	}
-
-	/** Errors cannot be accepted; anything else can, with a reason, while its date has not passed. */
-	private boolean isAccepted(Plug plug, Finding finding) {
-		return finding.severity() != mouldwright.check.Severity.ERROR && plug.getAccepts().stream()
-				.anyMatch(accept -> finding.code().equals(accept.getCode()) && !isOver(accept));
-	}
-
-	private boolean isOver(Accept accept) {
-		return accept.getUntil() != null && LocalDate.parse(accept.getUntil()).isBefore(LocalDate.now(clock));
 	}
 
 	private static Issue issue(XtextResource resource, Plug plug, ReadProblem problem) {

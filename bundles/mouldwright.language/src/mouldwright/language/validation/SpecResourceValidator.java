@@ -1,6 +1,7 @@
 package mouldwright.language.validation;
 
 import com.google.inject.Inject;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -22,17 +23,33 @@ public class SpecResourceValidator extends ResourceValidatorImpl {
 	@Inject
 	private PlanFindings plans;
 
+	@Inject
+	private Clock clock;
+
 	@Override
 	public List<Issue> validate(Resource resource, CheckMode mode, CancelIndicator cancelled) {
-		List<Issue> all = new ArrayList<>(super.validate(resource, mode, cancelled));
+		AcceptBook accepted = AcceptBook.of(resource, clock);
+		List<Issue> all = new ArrayList<>(text(resource, mode, accepted, cancelled));
 		if (mode == CheckMode.ALL && resource instanceof XtextResource text && all.stream().noneMatch(issue -> issue.getSeverity() == Severity.ERROR))
-			all.addAll(plans.of(text, cancelled::isCanceled));
+			all.addAll(plans.of(text, accepted, cancelled::isCanceled));
 		return inOrder(all);
 	}
 
-	/** What is found in the plans of a text that has no errors, without the findings of the text itself. */
-	public List<Issue> validatePlans(XtextResource resource, CancelIndicator cancelled) {
-		return inOrder(plans.of(resource, cancelled::isCanceled));
+	/** What is found in a text, without its plans and without what its plugs accept.
+	 *  @param accepted is told what was met */
+	public List<Issue> validateText(XtextResource resource, AcceptBook accepted, CancelIndicator cancelled) {
+		return inOrder(text(resource, CheckMode.NORMAL_AND_FAST, accepted, cancelled));
+	}
+
+	/** What is found in the plans of a text that has no errors, without the findings of the text itself.
+	 *  @param accepted what its plugs accept, and what of it was met in the text and the libraries it uses */
+	public List<Issue> validatePlans(XtextResource resource, AcceptBook accepted, CancelIndicator cancelled) {
+		return inOrder(plans.of(resource, accepted, cancelled::isCanceled));
+	}
+
+	private List<Issue> text(Resource resource, CheckMode mode, AcceptBook accepted, CancelIndicator cancelled) {
+		return super.validate(resource, mode, cancelled).stream()
+				.filter(issue -> issue.getOffset() == null || !accepted.acceptsAt(issue.getOffset(), issue.getCode() == null ? "" : issue.getCode(), issue.getSeverity() == Severity.ERROR)).toList();
 	}
 
 	private static List<Issue> inOrder(List<Issue> all) {

@@ -9,10 +9,13 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import mouldwright.language.linking.Libraries;
+import mouldwright.model.Amount;
+import mouldwright.model.Consumable;
 import mouldwright.model.Document;
 import mouldwright.model.LibraryHeader;
 import mouldwright.model.Material;
 import mouldwright.model.PlugPackage;
+import mouldwright.model.Range;
 import mouldwright.model.Use;
 import mouldwright.project.Project;
 import org.eclipse.emf.ecore.EObject;
@@ -27,6 +30,7 @@ public class UseChecks extends Concern {
 	static final String ALIAS = "MW932";
 	static final String CALLED = "MW933";
 	static final String REVIEW = "MW934";
+	static final String SOURCE = "MW939";
 
 	@Inject
 	private Libraries libraries;
@@ -70,8 +74,24 @@ public class UseChecks extends Concern {
 		if (!file.startsWith(root) || file.endsWith(own))
 			return;
 		String path = root.relativize(file).toString().replace('\\', '/');
+		String name = path.substring(0, path.length() - ".plug".length()).replace('/', '.');
 		warning("this library calls itself " + header.getName() + ", and lies in " + path, header, PlugPackage.Literals.LIBRARY_HEADER__NAME, CALLED,
-				"write `" + path.substring(0, path.length() - ".plug".length()).replace('/', '.') + "`");
+				name.matches("[\\w.]+") ? "write `" + name + "`" : "name the file after the library");
+	}
+
+	/** Of entries that stand in a library, and of those a plug is built with: a figure nobody can ask after is only a guess. */
+	@Check
+	public void statesItsSource(Material material) {
+		boolean figures = material.eContents().stream().anyMatch(part -> part instanceof Amount || part instanceof Range);
+		if (figures && material.getSource() == null && !(material instanceof Consumable) && material.eContainer() instanceof Document document && (!document.getHeaders().isEmpty() || isUsed(material, document)))
+			info("no source is given for the figures of " + material.getName(), material, PlugPackage.Literals.NAMED__NAME, SOURCE, "state `source` and whose sheet or table it is");
+	}
+
+	private static boolean isUsed(Material material, Document document) {
+		for (var all = document.eAllContents(); all.hasNext();)
+			if (all.next().eCrossReferences().contains(material))
+				return true;
+		return false;
 	}
 
 	@Check

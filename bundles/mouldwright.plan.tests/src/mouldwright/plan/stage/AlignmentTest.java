@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** What plates are set up by. Diagonals go by Pythagoras in three dimensions. */
 class AlignmentTest {
 
-    private static final Alignment CONE = plan(Specs.cone().frame(Specs.frame(0.012))).alignment().orElseThrow();
+    private static final Alignment CONE = plan(Specs.cone().frame(Blocks.frame(0.012))).alignment().orElseThrow();
 
     @Test void diagonalsAreThoseOfPythagoras() { // cone: the height line is its axis, where the half-breadth is the radius
         Alignment.Row second = CONE.rows().get(1);
@@ -54,9 +54,9 @@ class AlignmentTest {
     }
 
     @Test void datumPointsLieOnTheBoardWhereThereIsOne() { // 500 mm and a margin of 60: 10 mm inside the edge at most
-        Frame plain = Specs.frame(0.012);
+        Frame plain = Blocks.frame(0.012);
         Fittings none = Fittings.assumed();
-        Fittings board = new Fittings(none.holes(), none.places(), none.join(), Optional.of(new Fittings.Base(plain.sheet(), Specs.given("margin", Dimension.LENGTH, 0.06), plain.origin())),
+        Fittings board = new Fittings(none.holes(), none.places(), none.join(), Optional.of(new Fittings.Base(plain.sheet(), Stated.given("margin", Dimension.LENGTH, 0.06), plain.origin())),
                 none.strongback(), none.gauge());
         BuildPlan based = plan(Specs.cone().frame(new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(), List.of(), plain.tolerance(), board, plain.origin())));
         double half = based.alignment().orElseThrow().half();
@@ -71,18 +71,18 @@ class AlignmentTest {
     }
 
     private static Alignment.Reading reading(Survey.Reading... settings) {
-        Specs specs = Specs.cone().frame(Specs.frame(0.012));
+        Specs specs = Specs.cone().frame(Blocks.frame(0.012));
         for (Survey.Reading setting : settings)
             specs.survey(setting);
         return plan(specs).alignment().orElseThrow().rows().get(1).reading().orElseThrow();
     }
 
     private static Survey.Reading setting(double leans, double high) {
-        return new Survey.Reading.Setting("S2", leans, high, Specs.line(70, "station S2"));
+        return new Survey.Reading.Setting("S2", leans, high, Stated.line(70, "station S2"));
     }
 
     @Test void onePlateAloneIsSetByNothing() {
         assertThat(plan(new Specs().station("A", 0, Specs.rectangle(0.1, 0.05)).station("B", 0.4, Specs.rectangle(0.1, 0.05), false)
-                .frame(Specs.frame(0.012))).alignment()).isEmpty();
+                .frame(Blocks.frame(0.012))).alignment()).isEmpty();
     }
 }

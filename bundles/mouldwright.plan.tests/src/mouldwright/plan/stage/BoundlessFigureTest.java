@@ -28,7 +28,7 @@ class BoundlessFigureTest {
         @Override public void measure(Spec spec, Measurements measurements, BooleanSupplier cancelled) { }
 
         @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
-            ledger.quantity("boundless.time", "Time", Dimension.TIME).from("1 over nothing", List.of(ledger.given(Specs.given("nothing", Dimension.RATIO, 0))), v -> 1 / v[0])
+            ledger.quantity("boundless.time", "Time", Dimension.TIME).from("1 over nothing", List.of(ledger.given(Stated.given("nothing", Dimension.RATIO, 0))), v -> 1 / v[0])
                     .source("definition");
         }
     }

@@ -26,8 +26,8 @@ class CarveStageTest {
     }
 
     private static Carve carve(boolean flexible, double limit) {
-        return new Carve(Specs.given("board", Dimension.LENGTH, 1.2), flexible, Specs.given("crown limit", Dimension.LENGTH, limit), Optional.empty(),
-                Specs.line(40, "carve"));
+        return new Carve(Stated.given("board", Dimension.LENGTH, 1.2), flexible, Stated.given("crown limit", Dimension.LENGTH, limit), Optional.empty(),
+                Stated.line(40, "carve"));
     }
 
     @Test void aStiffBoardTakesTheSagittaOffAnArc() { // sagitta: L 0.30, R 3 -> 3.752 mm between points on the arc (computed)
@@ -71,6 +71,6 @@ class CarveStageTest {
     }
 
     @Test void foamIsLeftOvernightBeforeItIsCut() { // common practice, assumed: 24 h
-        assertThat(value(plan(Specs.cylinder().fill(Specs.solid(Specs.foam(30, 39), 0)).carve(carve(false, 0.01))), "carve.after")).isEqualTo(24 * 3600);
+        assertThat(value(plan(Specs.cylinder().fill(Blocks.solid(Materials.foam(30, 39), 0)).carve(carve(false, 0.01))), "carve.after")).isEqualTo(24 * 3600);
     }
 }

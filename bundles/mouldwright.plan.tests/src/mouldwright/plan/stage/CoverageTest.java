@@ -23,25 +23,25 @@ class CoverageTest {
     private static final Place MIDDLE = new Place.AtShare(0.5); // the wall at 0.5 m
 
     private static Form wall(double tide) {
-        return new Form.Points(List.of(Form.Point.smooth(0, 0, Specs.line(20, "0 0")), Form.Point.knuckle(0.1, 0, Specs.line(21, "corner")),
-                Form.Point.knuckle(0.1, tide, "tide", Specs.line(22, "tide")), Form.Point.knuckle(0.1, 1, Specs.line(23, "corner")),
-                Form.Point.smooth(0, 1, Specs.line(24, "top"))), List.of());
+        return new Form.Points(List.of(Form.Point.smooth(0, 0, Stated.line(20, "0 0")), Form.Point.knuckle(0.1, 0, Stated.line(21, "corner")),
+                Form.Point.knuckle(0.1, tide, "tide", Stated.line(22, "tide")), Form.Point.knuckle(0.1, 1, Stated.line(23, "corner")),
+                Form.Point.smooth(0, 1, Stated.line(24, "top"))), List.of());
     }
 
     private static BuildPlan walled(Skin.Rule... rules) {
-        return plan(new Specs().station("A", 0, wall(0.2)).station("B", 1, wall(0.8)).skin(Specs.skin(Specs.schedule(Specs.csm450()), rules)));
+        return plan(new Specs().station("A", 0, wall(0.2)).station("B", 1, wall(0.8)).skin(Blocks.skin(Materials.schedule(Materials.csm450()), rules)));
     }
 
     private static Skin.Rule add(Place from, Place to, int plies) {
-        return Specs.add("A", "B", band(from, to), Specs.csm450(), plies);
+        return Blocks.add("A", "B", band(from, to), Materials.csm450(), plies);
     }
 
     private static Skin.Rule require(Place from, Place to, int plies) {
-        return Specs.require("A", "B", band(from, to), plies);
+        return Blocks.require("A", "B", band(from, to), plies);
     }
 
     private static Band band(Place from, Place to) {
-        return new Band(from, to, Specs.line(37, "girth"));
+        return new Band(from, to, Stated.line(37, "girth"));
     }
 
     private static double lacking(Skin.Rule... rules) {

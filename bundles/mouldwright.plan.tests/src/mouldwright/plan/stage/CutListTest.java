@@ -27,30 +27,30 @@ class CutListTest {
     private static final double HALF = Math.PI * 0.3; // half the girth of the cylinder, 0.9425 m
 
     private static Mat roll(double width, double length) {
-        Mat mat = Specs.csm450();
-        return new Mat(mat.name(), mat.areal(), mat.glass(), mat.fibre(), Optional.of(Specs.given("roll width", Dimension.LENGTH, width)),
-                Optional.of(Specs.given("roll length", Dimension.LENGTH, length)), mat.lay(), mat.stock());
+        Mat mat = Materials.csm450();
+        return new Mat(mat.name(), mat.areal(), mat.glass(), mat.fibre(), Optional.of(Stated.given("roll width", Dimension.LENGTH, width)),
+                Optional.of(Stated.given("roll length", Dimension.LENGTH, length)), mat.lay(), mat.stock());
     }
 
     /** The cylinder with a bare lower half: one run of 0.9425 m across the top of each of three bays of 0.4 m. */
     private static BuildPlan arch(Mat mat, Skin.Rule... rules) {
-        return plan(Specs.cylinder().bare(0, 0.5).skin(Specs.skin(Specs.schedule(mat), rules)));
+        return plan(Specs.cylinder().bare(0, 0.5).skin(Blocks.skin(Materials.schedule(mat), rules)));
     }
 
     @Test void aPieceIsAsLongAsItsBayAndALap() {
-        assertThat(arch(Specs.csm450()).pieces()).hasSize(3).allSatisfy(piece -> {
+        assertThat(arch(Materials.csm450()).pieces()).hasSize(3).allSatisfy(piece -> {
             assertThat(piece.length()).isCloseTo(0.45, within(1e-9));
             assertThat(piece.width()).isCloseTo(HALF, within(1e-4));
         });
     }
 
     @Test void onATaperTheLengthIsThatOfTheSlope() { // closed form: 0.2667 m along and 0.0667 m inward
-        BuildPlan plan = plan(Specs.cone().skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        BuildPlan plan = plan(Specs.cone().skin(Blocks.skin(Materials.schedule(Materials.csm450()))));
         assertThat(plan.pieces().getFirst().length()).isCloseTo(Math.hypot(0.8 / 3, 0.2 / 3) + 0.05, within(1e-6));
     }
 
     @Test void fullWidthsAndARestGoRoundTheGirth() { // closed form: 1.885 m and two laps are 1.25 m and 0.735 m
-        BuildPlan plan = plan(Specs.cylinder().skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        BuildPlan plan = plan(Specs.cylinder().skin(Blocks.skin(Materials.schedule(Materials.csm450()))));
         assertThat(plan.pieces().subList(0, 2)).extracting(PieceEntry::width).satisfiesExactly(
                 full -> assertThat(full).isEqualTo(1.25), rest -> assertThat(rest).isCloseTo(2 * HALF + 0.1 - 1.25, within(1e-4)));
         assertThat(value(plan, "skin.mat.Csm450.pieces")).isEqualTo(6);
@@ -59,30 +59,30 @@ class CutListTest {
     @Test void aNarrowLocalPlyComesOffBesideTheWideOne() {
         // by hand: 2 x 15 % of 0.9425 m is 0.283 m, which lies beside 0.9425 m on 1.25 m: no more length than without it. A sum of areas
         // says 1.32 m, lengths one after the other 2.70 m.
-        BuildPlan plan = arch(Specs.csm450(), Specs.add("S1", "S4", Specs.girth(0.85, 1), Specs.csm450(), 1));
+        BuildPlan plan = arch(Materials.csm450(), Blocks.add("S1", "S4", Blocks.girth(0.85, 1), Materials.csm450(), 1));
         assertThat(value(plan, "skin.mat.Csm450.length")).isCloseTo(3 * 0.45, Percentage.withPercentage(0.01));
         assertThat(value(plan, "skin.mat.Csm450.offcut")).isCloseTo(3 * 0.45 * (1.25 - 1.3 * HALF), within(2e-4));
     }
 
     @Test void aWiderLocalPlyTakesCutsOfItsOwn() { // by hand: 2 x 20 % is 0.377 m, which does not fit beside; three lie in one cut
-        BuildPlan plan = arch(Specs.csm450(), Specs.add("S1", "S4", Specs.girth(0.8, 1), Specs.csm450(), 1));
+        BuildPlan plan = arch(Materials.csm450(), Blocks.add("S1", "S4", Blocks.girth(0.8, 1), Materials.csm450(), 1));
         assertThat(value(plan, "skin.mat.Csm450.length")).isCloseTo(4 * 0.45, Percentage.withPercentage(0.01));
     }
 
     @Test void whatIsSpoiltIsOrderedToo() { // none likely, 15 % at most, assumed
-        BuildPlan plan = arch(Specs.csm450());
+        BuildPlan plan = arch(Materials.csm450());
         assertThat(quantity(plan, "skin.mat.Csm450.length").low()).isEqualTo(value(plan, "skin.mat.Csm450.length"));
         assertThat(quantity(plan, "skin.mat.Csm450.length").high()).isCloseTo(1.15 * 3 * 0.45, within(1e-6));
         assertThat(value(plan, "skin.mat.Csm450.roll.mass")).isCloseTo(3 * 0.45 * 1.25 * 0.45, within(1e-6)); // length x width x areal mass
     }
 
     @Test void aPlugGrownByShrinkTakesLongerPieces() { // closed form: 1 / (1 - 0.003)
-        BuildPlan plan = plan(Specs.cylinder().shrink(0.003).bare(0, 0.5).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        BuildPlan plan = plan(Specs.cylinder().shrink(0.003).bare(0, 0.5).skin(Blocks.skin(Materials.schedule(Materials.csm450()))));
         assertThat(plan.pieces().getFirst().length()).isCloseTo(0.4 / 0.997 + 0.05, within(1e-9));
     }
 
     @Test void piecesAreNumberedInTheOrderOfLaying() {
-        BuildPlan plan = arch(Specs.csm450(), Specs.add("S1", "S2", Specs.girth(0.85, 1), Specs.csm450(), 2));
+        BuildPlan plan = arch(Materials.csm450(), Blocks.add("S1", "S2", Blocks.girth(0.85, 1), Materials.csm450(), 2));
         assertThat(plan.pieces()).extracting(PieceEntry::piece).containsExactly(1, 2, 3, 4, 5);
         assertThat(plan.pieces()).extracting(PieceEntry::ply).containsExactly(1, 1, 1, 2, 3);
         assertThat(plan.pieces()).extracting(PieceEntry::where).containsExactly("bay S1 to S2", "bay S2 to S3", "bay S3 to S4", "bay S1 to S2", "bay S1 to S2");
@@ -100,7 +100,7 @@ class CutListTest {
     }
 
     @Test void morePiecesThanAnybodyCutsAreReportedAndNotPacked() { // 0.2 mm of gain a piece would take 9425 round the girth
-        BuildPlan plan = plan(Specs.cylinder().skin(Specs.skin(Specs.schedule(roll(0.0502, 50)))));
+        BuildPlan plan = plan(Specs.cylinder().skin(Blocks.skin(Materials.schedule(roll(0.0502, 50)))));
         assertThat(plan.faults()).extracting(PlanFault::kind).containsExactly(PlanFault.Kind.TOO_MANY_PIECES);
         assertThat(plan.pieces()).isEmpty();
     }
@@ -116,14 +116,14 @@ class CutListTest {
     }
 
     @Test void thePiecesOfABayAreWideEnoughForItsGirthAndTheirLaps() { // n widths less n - 1 laps, or n laps all round
-        BuildPlan plan = plan(Specs.cylinder().skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        BuildPlan plan = plan(Specs.cylinder().skin(Blocks.skin(Materials.schedule(Materials.csm450()))));
         for (int bay = 0; bay < 3; bay++)
             assertThat(plan.pieces().get(2 * bay).width() + plan.pieces().get(2 * bay + 1).width() - 2 * 0.05).isCloseTo(2 * HALF, within(1e-4));
     }
 
     @Test void anUncertainLapMovesPiecesAndLength() { // by hand: with a lap of 0.35 m 1.885 m takes three pieces round
-        Skin skin = Specs.skin(Specs.schedule(Specs.csm450()));
-        Skin ranged = new Skin(skin.schedule(), Specs.given("lap", Dimension.LENGTH, 0.05, 0.05, 0.35), skin.gel(), skin.onFoam(), List.of(), skin.origin());
+        Skin skin = Blocks.skin(Materials.schedule(Materials.csm450()));
+        Skin ranged = new Skin(skin.schedule(), Stated.given("lap", Dimension.LENGTH, 0.05, 0.05, 0.35), skin.gel(), skin.onFoam(), List.of(), skin.origin());
         assertThat(quantity(plan(Specs.cylinder().skin(ranged)), "skin.mat.Csm450.pieces").high()).isEqualTo(9);
     }
 

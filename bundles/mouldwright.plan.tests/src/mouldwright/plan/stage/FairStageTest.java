@@ -23,16 +23,16 @@ import org.junit.jupiter.api.Test;
 /** What was found on the carved plug, and what mends it. The filler takes 6 mm a layer and 12 mm in all. */
 class FairStageTest {
 
-    private static final Origin LINE = Specs.line(61, "gouge");
+    private static final Origin LINE = Stated.line(61, "gouge");
     private static final LocalDate DAY = LocalDate.of(2027, 3, 10);
 
     private static Specs cylinder() {
-        Filler filler = new Filler("BodyFiller", Optional.of(Specs.given("filler density", Dimension.DENSITY, 1800)),
-                Optional.of(Specs.given("layer", Dimension.LENGTH, 0.006)), Optional.of(Specs.given("total", Dimension.LENGTH, 0.012)),
-                Optional.of(Specs.given("hard", Dimension.TIME, 1200)), Material.Stock.plain(Specs.LIBRARY));
-        return Specs.cylinder().frame(Specs.frame(0.012)).skin(Specs.skin(Specs.schedule(Specs.csm450())))
-                .carve(new Carve(Specs.given("board", Dimension.LENGTH, 1.2), false, Specs.given("crown limit", Dimension.LENGTH, 0.001), Optional.of(filler),
-                        Specs.line(40, "carve")));
+        Filler filler = new Filler("BodyFiller", Optional.of(Stated.given("filler density", Dimension.DENSITY, 1800)),
+                Optional.of(Stated.given("layer", Dimension.LENGTH, 0.006)), Optional.of(Stated.given("total", Dimension.LENGTH, 0.012)),
+                Optional.of(Stated.given("hard", Dimension.TIME, 1200)), Material.Stock.plain(Stated.LIBRARY));
+        return Specs.cylinder().frame(Blocks.frame(0.012)).skin(Blocks.skin(Materials.schedule(Materials.csm450())))
+                .carve(new Carve(Stated.given("board", Dimension.LENGTH, 1.2), false, Stated.given("crown limit", Dimension.LENGTH, 0.001), Optional.of(filler),
+                        Stated.line(40, "carve")));
     }
 
     private static Survey.Spot spot(double along, double girth) {
@@ -150,7 +150,7 @@ class FairStageTest {
     }
 
     @Test void aPlateOfAConeThatLeansAftStandsProudAtTheTop() { // closed form: cone of 0.2 in 0.8; n aft = sin(atan(1/4)), z/H = 1 at the top
-        Specs cone = Specs.cone().frame(Specs.frame(0.012)).survey(new Survey.Reading.Setting("S2", 0.004, 0, LINE));
+        Specs cone = Specs.cone().frame(Blocks.frame(0.012)).survey(new Survey.Reading.Setting("S2", 0.004, 0, LINE));
         assertThat(value(plan(cone), "station.S2.error")).isCloseTo(0.004 * Math.sin(Math.atan(0.25)), within(2e-6));
         assertThat(value(plan(cone), "station.S2.error.girth")).isCloseTo(1, within(0.01));
     }

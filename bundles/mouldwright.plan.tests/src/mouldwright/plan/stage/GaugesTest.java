@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Gauges for the finished surface, on a cylinder and a cone whose sections are circles. */
 class GaugesTest {
 
-    private static final BuildPlan CYLINDER = plan(Specs.cylinder().frame(Specs.frame(0.012)).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+    private static final BuildPlan CYLINDER = plan(Specs.cylinder().frame(Blocks.frame(0.012)).skin(Blocks.skin(Materials.schedule(Materials.csm450()))));
 
     @Test void everyBayHasTwoHalves() {
         assertThat(Gauges.midBays(CYLINDER)).extracting(PlatePart::key).containsExactly("gauge.S1-S2.port", "gauge.S1-S2.starboard", "gauge.S2-S3.port",
@@ -34,7 +34,7 @@ class GaugesTest {
     }
 
     @Test void aGaugeIsMadeForAnyPlaceAlongTheBody() { // closed form: half way along the cone its radius is 400 mm
-        List<PlatePart> halves = Gauges.at(plan(Specs.cone().frame(Specs.frame(0.012))), 0.4);
+        List<PlatePart> halves = Gauges.at(plan(Specs.cone().frame(Blocks.frame(0.012))), 0.4);
         assertThat(halves).hasSize(2);
         assertThat(halves.get(1).outer().points().stream().filter(p -> p.y() > 1e-9 && p.y() < 0.45)).isNotEmpty()
                 .allSatisfy(p -> assertThat(Math.hypot(p.y(), p.z() - 0.6)).isCloseTo(0.4, within(1e-4)));

@@ -37,8 +37,8 @@ class HostileSpecPropertiesTest {
         Specs specs = new Specs().station("A", f.get(0), Specs.rectangle(f.get(1), f.get(2)))
                 .station("B", f.get(3), new Form.Superellipse(f.get(4), f.get(5), f.get(6), f.get(7), List.of()))
                 .station("C", f.get(8), new Form.Like("A", f.get(9), f.get(10), f.get(11), f.get(12), f.get(13), List.of()));
-        sound(Plans.plan(specs.frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0.015))
-                .skin(Specs.skin(Specs.schedule(Specs.csm450())))));
+        sound(Plans.plan(specs.frame(Blocks.frame(0.012)).fill(Blocks.solid(Materials.foam(30, 39), 0.015))
+                .skin(Blocks.skin(Materials.schedule(Materials.csm450())))));
     }
 
     @Property(tries = 150, shrinking = ShrinkingMode.OFF)
@@ -47,58 +47,58 @@ class HostileSpecPropertiesTest {
                 Optional.empty(), Optional.of(given("density of A", Dimension.DENSITY, f.get(2))), Optional.of(given("density of B", Dimension.DENSITY, f.get(3))),
                 Optional.of(given("cream time", Dimension.TIME, f.get(4))), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.of(given("lift", Dimension.LENGTH, f.get(5))), Optional.of(given("pot", Dimension.MASS, f.get(6))), Optional.empty(), Optional.empty(),
-                List.of(new Foam.YieldRow(f.get(7), f.get(8), Specs.LIBRARY), new Foam.YieldRow(f.get(9), f.get(10), Specs.LIBRARY)), Specs.foam(30, 39).stock());
+                List.of(new Foam.YieldRow(f.get(7), f.get(8), Stated.LIBRARY), new Foam.YieldRow(f.get(9), f.get(10), Stated.LIBRARY)), Materials.foam(30, 39).stock());
         Fill fill = new Fill(foam, new Fill.Core.Shell(given("shell", Dimension.LENGTH, f.get(11))), given("overfill", Dimension.LENGTH, f.get(12)),
-                List.of(), Specs.line(34, "fill"));
-        sound(Plans.plan(Specs.box().shop(f.get(13)).frame(Specs.frame(0.012)).fill(fill)));
+                List.of(), Stated.line(34, "fill"));
+        sound(Plans.plan(Specs.box().shop(f.get(13)).frame(Blocks.frame(0.012)).fill(fill)));
     }
 
     @Property(tries = 150, shrinking = ShrinkingMode.OFF)
     void anySkinGivesAPlanOrFaults(@ForAll("figures") List<Double> f) {
         Mat mat = new Mat("Odd", given("areal", Dimension.AREAL_MASS, f.get(0)), given("glass", Dimension.RATIO, f.get(1)),
                 given("fibre", Dimension.DENSITY, f.get(2)), Optional.of(given("width", Dimension.LENGTH, f.get(3))), Optional.empty(),
-                Optional.of(given("lay", Dimension.AREA_RATE, f.get(4))), Specs.csm450().stock());
-        Resin sane = Specs.resin();
+                Optional.of(given("lay", Dimension.AREA_RATE, f.get(4))), Materials.csm450().stock());
+        Resin sane = Materials.resin();
         Resin resin = new Resin("Odd", sane.density(), given("cured", Dimension.DENSITY, f.get(5)), Optional.empty(), false, sane.hardener(),
                 Optional.of(given("least", Dimension.RATIO, f.get(6))), Optional.of(given("most", Dimension.RATIO, f.get(7))),
-                List.of(new Resin.GelRow(f.get(8), f.get(9), f.get(10), Specs.LIBRARY), new Resin.GelRow(20, 0.02, 1080, Specs.LIBRARY)),
+                List.of(new Resin.GelRow(f.get(8), f.get(9), f.get(10), Stated.LIBRARY), new Resin.GelRow(20, 0.02, 1080, Stated.LIBRARY)),
                 Optional.of(given("pot", Dimension.MASS, f.get(11))), Optional.empty(), Optional.empty(), sane.stock());
-        Schedule schedule = new Schedule("Odd", resin, List.of(new Schedule.Layer.Ply(mat, Specs.LIBRARY)), Specs.LIBRARY);
+        Schedule schedule = new Schedule("Odd", resin, List.of(new Schedule.Layer.Ply(mat, Stated.LIBRARY)), Stated.LIBRARY);
         Skin skin = new Skin(schedule, given("lap", Dimension.LENGTH, f.get(12)), given("gel", Dimension.TIME, f.get(13)),
-                given("on foam", Dimension.AREAL_MASS, f.get(14)), List.of(), Specs.line(36, "skin"));
-        sound(Plans.plan(Specs.box().shrink(f.get(15)).frame(Specs.frame(0.012)).skin(skin)));
+                given("on foam", Dimension.AREAL_MASS, f.get(14)), List.of(), Stated.line(36, "skin"));
+        sound(Plans.plan(Specs.box().shrink(f.get(15)).frame(Blocks.frame(0.012)).skin(skin)));
     }
 
     @Property(tries = 150, shrinking = ShrinkingMode.OFF)
     void anyMouldGivesAPlanOrFaults(@ForAll("figures") List<Double> f) {
         Coating odd = new Coating("Odd", Optional.of(given("density", Dimension.DENSITY, f.get(0))), Optional.of(given("wet film", Dimension.LENGTH, f.get(1))),
                 Optional.of(given("dry film", Dimension.LENGTH, f.get(2))), Optional.of(given("transfer", Dimension.RATIO, f.get(3))), Optional.empty(),
-                Optional.empty(), Optional.of(given("recoat", Dimension.TIME, f.get(4))), Specs.csm450().stock());
-        Coating wax = Specs.spread("Wax", Dimension.COVERAGE_MASS, f.get(5), f.get(6));
-        Schedule schedule = new Schedule("Odd", Specs.resin(), List.of(new Schedule.Layer.Coat(odd, Specs.LIBRARY), new Schedule.Layer.Ply(Specs.csm450(), Specs.LIBRARY),
-                new Schedule.Layer.Wait(given("wait", Dimension.TIME, f.get(7)))), Specs.LIBRARY);
+                Optional.empty(), Optional.of(given("recoat", Dimension.TIME, f.get(4))), Materials.csm450().stock());
+        Coating wax = Materials.spread("Wax", Dimension.COVERAGE_MASS, f.get(5), f.get(6));
+        Schedule schedule = new Schedule("Odd", Materials.resin(), List.of(new Schedule.Layer.Coat(odd, Stated.LIBRARY), new Schedule.Layer.Ply(Materials.csm450(), Stated.LIBRARY),
+                new Schedule.Layer.Wait(given("wait", Dimension.TIME, f.get(7)))), Stated.LIBRARY);
         Mould mould = new Mould(schedule, given("draft", Dimension.ANGLE, f.get(8)), given("flange", Dimension.LENGTH, f.get(9)),
-                List.of(Specs.half("A", Mould.Pull.values()[Math.floorMod(Math.round(f.get(10) * 10), 6)]), Specs.half("B", Mould.Pull.values()[Math.floorMod(Math.round(f.get(11) * 10), 6)])),
-                List.of(Specs.coats(3, wax)), given("hold", Dimension.TIME, f.get(12)), Specs.line(42, "mould"));
-        Finish finish = new Finish(List.of(Specs.coats(2, odd)), List.of(80), given("sanded", Dimension.RATIO, 0.3), Specs.line(39, "finish"));
-        Rates rates = new Rates("Odd", Optional.empty(), Optional.empty(), List.of(new Rates.Sanding(80, given("rate", Dimension.AREA_RATE, f.get(13)))), Specs.LIBRARY);
+                List.of(Blocks.half("A", Mould.Pull.values()[Math.floorMod(Math.round(f.get(10) * 10), 6)]), Blocks.half("B", Mould.Pull.values()[Math.floorMod(Math.round(f.get(11) * 10), 6)])),
+                List.of(Blocks.coats(3, wax)), given("hold", Dimension.TIME, f.get(12)), Stated.line(42, "mould"));
+        Finish finish = new Finish(List.of(Blocks.coats(2, odd)), List.of(80), given("sanded", Dimension.RATIO, 0.3), Stated.line(39, "finish"));
+        Rates rates = new Rates("Odd", Optional.empty(), Optional.empty(), List.of(new Rates.Sanding(80, given("rate", Dimension.AREA_RATE, f.get(13)))), Stated.LIBRARY);
         sound(Plans.plan(Specs.box().mouldedEnds().runOut(f.get(14)).rates(rates).finish(finish).part(schedule).mould(mould)));
     }
 
     @Property(tries = 100, shrinking = ShrinkingMode.OFF)
     void anySurveyGivesAPlanOrFaults(@ForAll("figures") List<Double> f) {
-        Survey.Spot spot = new Survey.Spot(new BaySpan("A", "B", Specs.line(61, "gouge")), f.get(0), Survey.Hand.PORT, f.get(1), new Place.OnLine("nowhere"));
+        Survey.Spot spot = new Survey.Spot(new BaySpan("A", "B", Stated.line(61, "gouge")), f.get(0), Survey.Hand.PORT, f.get(1), new Place.OnLine("nowhere"));
         Survey.Spot found = new Survey.Spot(spot.span(), f.get(2) / 10, Survey.Hand.STARBOARD, f.get(3) / 10, Place.BOTTOM);
         Optional<Survey.Mended> mended = Optional.of(new Survey.Mended(LocalDate.of(2027, 3, 10), Optional.of(f.get(4))));
-        sound(Plans.plan(Specs.box().frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(30, 39), 0.015)).carve(0.001).survey(
-                new Survey.Reading.Gouge(spot, f.get(5), f.get(6), f.get(7), Optional.empty(), Specs.line(62, "gouge")),
-                new Survey.Reading.Hollow(found, f.get(8), f.get(9), f.get(10), mended, Specs.line(63, "void")),
-                new Survey.Reading.Unbonded(found, f.get(11), f.get(12), Optional.empty(), Specs.line(64, "unbonded")),
-                new Survey.Reading.Gauge(f.get(13), Survey.Hand.PORT, f.get(14), f.get(15), Specs.line(65, "gauge")),
-                new Survey.Reading.Setting("A", f.get(5), f.get(6), Specs.line(66, "station")),
-                new Survey.Reading.Setting("nowhere", f.get(5), f.get(6), Specs.line(66, "station")),
-                new Survey.Reading.Temperature(f.get(7), Specs.line(67, "temperature")),
-                new Survey.Reading.Poured(spot.span(), f.get(8), f.get(9) / 20, Specs.line(68, "poured")))));
+        sound(Plans.plan(Specs.box().frame(Blocks.frame(0.012)).fill(Blocks.solid(Materials.foam(30, 39), 0.015)).carve(0.001).survey(
+                new Survey.Reading.Gouge(spot, f.get(5), f.get(6), f.get(7), Optional.empty(), Stated.line(62, "gouge")),
+                new Survey.Reading.Hollow(found, f.get(8), f.get(9), f.get(10), mended, Stated.line(63, "void")),
+                new Survey.Reading.Unbonded(found, f.get(11), f.get(12), Optional.empty(), Stated.line(64, "unbonded")),
+                new Survey.Reading.Gauge(f.get(13), Survey.Hand.PORT, f.get(14), f.get(15), Stated.line(65, "gauge")),
+                new Survey.Reading.Setting("A", f.get(5), f.get(6), Stated.line(66, "station")),
+                new Survey.Reading.Setting("nowhere", f.get(5), f.get(6), Stated.line(66, "station")),
+                new Survey.Reading.Temperature(f.get(7), Stated.line(67, "temperature")),
+                new Survey.Reading.Poured(spot.span(), f.get(8), f.get(9) / 20, Stated.line(68, "poured")))));
     }
 
     private static void sound(BuildPlan plan) {
@@ -112,7 +112,7 @@ class HostileSpecPropertiesTest {
     }
 
     private static Given given(String name, Dimension dimension, double value) {
-        return Specs.given(name, dimension, value);
+        return Stated.given(name, dimension, value);
     }
 
     /** Mostly sane sizes, with nothing, negatives and absurd ones among them. */

@@ -23,34 +23,34 @@ class MassAndAirTest {
     private static final double CFM = 0.3048 * 0.3048 * 0.3048 / 60;
 
     @Test void aBoxOfFoamWeighsItsVolumeByItsDensityInPlace() { // closed form: 0.4 x 0.2 x 0.05 m3, 36 kg/m3 over a yield of 0.9 x 0.9
-        BuildPlan plan = Plans.plan(Specs.box().fill(Specs.solid(Specs.foam(32, 36), 0.015)));
+        BuildPlan plan = Plans.plan(Specs.box().fill(Blocks.solid(Materials.foam(32, 36), 0.015)));
         assertThat(value(plan, "mass.plug")).isCloseTo(0.004 * 36 / 0.81, within(1e-6));
         assertThat(value(plan, "mass.centre.x")).isCloseTo(0.200, within(1e-9));
     }
 
     @Test void theWeightOfACylinderLiesOnItsAxisAtHalfItsLength() { // symmetry
-        BuildPlan plan = Plans.plan(Specs.cylinder().fill(Specs.solid(Specs.foam(32, 36), 0.015)).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        BuildPlan plan = Plans.plan(Specs.cylinder().fill(Blocks.solid(Materials.foam(32, 36), 0.015)).skin(Blocks.skin(Materials.schedule(Materials.csm450()))));
         assertThat(value(plan, "mass.centre.x")).isCloseTo(0.6, within(1e-6));
         assertThat(value(plan, "mass.centre.z")).isCloseTo(0.5, within(1e-4));
     }
 
     @Test void aPlatesWeightLiesHalfItsThicknessOffItsStation() { // closed form: of four 12 mm plates the first three stand aft, the last forward
-        BuildPlan plan = Plans.plan(Specs.cylinder().frame(Specs.frame(0.012)));
+        BuildPlan plan = Plans.plan(Specs.cylinder().frame(Blocks.frame(0.012)));
         assertThat(value(plan, "mass.centre.x")).isCloseTo((0.006 + 0.406 + 0.806 + 1.194) / 4, within(1e-9));
     }
 
     @Test void aPlugWeighsWhatItsPartsWeigh() {
-        BuildPlan plan = Plans.plan(Specs.cylinder().frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(32, 36), 0.015)).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        BuildPlan plan = Plans.plan(Specs.cylinder().frame(Blocks.frame(0.012)).fill(Blocks.solid(Materials.foam(32, 36), 0.015)).skin(Blocks.skin(Materials.schedule(Materials.csm450()))));
         assertThat(value(plan, "mass.plug")).isCloseTo(value(plan, "frame.mass") + value(plan, "mass.foam") + value(plan, "mass.skin"), within(1e-9));
     }
 
     @Test void aSkinOverTheUpperHalfOfACylinderLiesTwoRadiiOverPiAboveItsAxis() { // Pappus
-        BuildPlan plan = Plans.plan(Specs.cylinder().bare(0, 0.5).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        BuildPlan plan = Plans.plan(Specs.cylinder().bare(0, 0.5).skin(Blocks.skin(Materials.schedule(Materials.csm450()))));
         assertThat(value(plan, "mass.centre.z")).isCloseTo(0.5 + 2 * 0.3 / Math.PI, within(1e-4));
     }
 
     @Test void aHeavyPlugTakesMorePeople() { // guideline of 25 kg each: common practice, no limit
-        BuildPlan plan = Plans.plan(Specs.cylinder().frame(Specs.frame(0.012)).fill(Specs.solid(Specs.foam(32, 36), 0.015)));
+        BuildPlan plan = Plans.plan(Specs.cylinder().frame(Blocks.frame(0.012)).fill(Blocks.solid(Materials.foam(32, 36), 0.015)));
         assertThat(value(plan, "mass.plug.people")).isEqualTo(Math.ceil(value(plan, "mass.plug") / 25));
     }
 
@@ -61,7 +61,7 @@ class MassAndAirTest {
     private static BuildPlan plan(Specs specs, Stage... stages) {
         List<Stage> all = new ArrayList<>(Arrays.asList(stages));
         all.addAll(List.of(new ProgrammeStage(), new AirStage()));
-        return new Planner(all).plan(specs.skin(Specs.skin(Specs.schedule(Specs.csm450()))).build(), () -> false);
+        return new Planner(all).plan(specs.skin(Blocks.skin(Materials.schedule(Materials.csm450()))).build(), () -> false);
     }
 
     private static Node kilograms(Ledger ledger, double mass) {

@@ -28,13 +28,13 @@ class MouldStageTest {
 
     private static final double GIRTH = 2 * Math.PI * 0.3;
     private static final double LENGTH = 1.2;
-    private static final Mould.Part UPPER = Specs.half("Upper", Mould.Pull.UP);
-    private static final Mould.Part LOWER = Specs.half("Lower", Mould.Pull.DOWN);
-    private static final Mould.Part PORT = Specs.half("Port", Mould.Pull.PORT);
-    private static final Mould.Part STARBOARD = Specs.half("Starboard", Mould.Pull.STARBOARD);
+    private static final Mould.Part UPPER = Blocks.half("Upper", Mould.Pull.UP);
+    private static final Mould.Part LOWER = Blocks.half("Lower", Mould.Pull.DOWN);
+    private static final Mould.Part PORT = Blocks.half("Port", Mould.Pull.PORT);
+    private static final Mould.Part STARBOARD = Blocks.half("Starboard", Mould.Pull.STARBOARD);
 
     private static Specs cylinder(Mould.Part... parts) {
-        return Specs.cylinder().mould(Specs.mould(Specs.schedule(Specs.csm450()), parts));
+        return Specs.cylinder().mould(Blocks.mould(Materials.schedule(Materials.csm450()), parts));
     }
 
     @Test void twoHalvesCoverTheWholeFace() {
@@ -73,14 +73,14 @@ class MouldStageTest {
     }
 
     @Test void aPullThatUndercutsEverythingGivesFiguresAndNoCrash() {
-        BuildPlan plan = plan(cylinder(Specs.half("Wrong", new Mould.Reach.Below(new Place.AtShare(0.5)), Mould.Pull.UP)));
+        BuildPlan plan = plan(cylinder(Blocks.half("Wrong", new Mould.Reach.Below(new Place.AtShare(0.5)), Mould.Pull.UP)));
         assertThat(value(plan, "mould.undercut.area")).isCloseTo(value(plan, "mould.area"), Percentage.withPercentage(0.01));
         assertThat(value(plan, "mould.uncovered.area")).isCloseTo(GIRTH * LENGTH / 2, Percentage.withPercentage(0.01));
     }
 
     @Test void aHalfMayBePartedAtAnyShareOfTheGirth() {
         Place quarter = new Place.AtShare(0.25);
-        BuildPlan plan = plan(cylinder(Specs.half("A", new Mould.Reach.Above(quarter), Mould.Pull.UP), Specs.half("B", new Mould.Reach.Below(quarter), Mould.Pull.DOWN)));
+        BuildPlan plan = plan(cylinder(Blocks.half("A", new Mould.Reach.Above(quarter), Mould.Pull.UP), Blocks.half("B", new Mould.Reach.Below(quarter), Mould.Pull.DOWN)));
         assertThat(value(plan, "mould.piece.A.area")).isCloseTo(0.75 * GIRTH * LENGTH, Percentage.withPercentage(0.01));
         assertThat(value(plan, "mould.undercut.area")).isCloseTo(0.25 * GIRTH * LENGTH, Percentage.withPercentage(0.5));
         assertThat(value(plan, "mould.parting.length")).isCloseTo(2 * LENGTH, within(1e-6));
@@ -101,7 +101,7 @@ class MouldStageTest {
 
     @Test void halvesPulledForwardAndAftMeetAtTheLargestSection() { // two cones, base to base: parted round the base
         Specs spindle = new Specs().station("A", 0, Specs.circle(0.1, 0.5)).station("B", 0.5, Specs.circle(0.3, 0.5)).station("C", 1.0, Specs.circle(0.1, 0.5));
-        BuildPlan plan = plan(spindle.mould(Specs.mould(Specs.schedule(Specs.csm450()), Specs.half("Nose", Mould.Pull.FORWARD), Specs.half("Tail", Mould.Pull.AFT))));
+        BuildPlan plan = plan(spindle.mould(Blocks.mould(Materials.schedule(Materials.csm450()), Blocks.half("Nose", Mould.Pull.FORWARD), Blocks.half("Tail", Mould.Pull.AFT))));
         assertThat(value(plan, "mould.parting.length")).isCloseTo(GIRTH, Percentage.withPercentage(0.1));
         assertThat(value(plan, "mould.uncovered.area")).isCloseTo(0, within(1e-9));
         assertThat(value(plan, "mould.undercut.area")).isCloseTo(0, within(1e-6));
@@ -134,7 +134,7 @@ class MouldStageTest {
     }
 
     @Test void theMouldIsCutHalfByHalfAndPlyByPly() { // a face, two strips of flange and two of return flange for each half and ply
-        BuildPlan plan = plan(Specs.cylinder().mould(Specs.mould(Specs.schedule(Specs.csm450(), Specs.csm450()), UPPER, LOWER)));
+        BuildPlan plan = plan(Specs.cylinder().mould(Blocks.mould(Materials.schedule(Materials.csm450(), Materials.csm450()), UPPER, LOWER)));
         List<PieceEntry> pieces = plan.pieces().stream().filter(piece -> piece.laminate().equals("mould")).toList();
         assertThat(pieces).hasSize((int) value(plan, "mould.mat.Csm450.pieces"));
         assertThat(pieces).filteredOn(piece -> piece.where().contains("half Upper")).hasSize(pieces.size() / 2);
@@ -150,17 +150,31 @@ class MouldStageTest {
         assertThat(plan.measurements().find(MouldMeasures.class).orElseThrow().boards()).extracting(board -> board.part().name().orElse("")).containsExactly("Upper", "Upper");
     }
 
+    @Test void aBoardGoesOnOverAMouldedEndAndFillsTheCorners() { // top and bottom 1.2 m x 75 mm; each end 0.6 m and a square of 75 mm at both corners
+        BuildPlan plan = plan(cylinder(PORT, STARBOARD).mouldedEnds());
+        assertThat(value(plan, "mould.board.area")).isCloseTo(2 * LENGTH * 0.075 + 2 * (0.6 + 2 * 0.075) * 0.075, Percentage.withPercentage(0.01));
+        assertThat(plan.measurements().find(MouldMeasures.class).orElseThrow().boards()).extracting(MouldMeasures.Board::words).containsExactlyInAnyOrder("top", "bottom", "end S1", "end S4");
+    }
+
+    @Test void aBoardIsMarkedWhereItPassesTheStations() { // 400 mm apart along a cylinder
+        assertThat(plan(cylinder(UPPER, LOWER)).measurements().find(MouldMeasures.class).orElseThrow().boards()).allSatisfy(board -> {
+            assertThat(board.marks()).extracting(MouldMeasures.StationMark::station).containsExactly("S1", "S2", "S3", "S4");
+            for (int i = 0; i < 4; i++)
+                assertThat(board.marks().get(i).rung().line().y()).isCloseTo(0.4 * i, within(1e-6));
+        });
+    }
+
     @Test void aMouldInOnePieceHasNoPartingBoard() {
         assertThat(plan(cylinder()).quantity("mould.board.area")).isEmpty();
     }
 
     private static BuildPlan gelCoated(double shop) {
-        Coating plain = Specs.gelCoat(0.4e-3, 0.95);
-        Hardener hardener = Specs.resin().hardener().orElseThrow();
+        Coating plain = Materials.gelCoat(0.4e-3, 0.95);
+        Hardener hardener = Materials.resin().hardener().orElseThrow();
         Coating cured = new Coating(plain.name(), plain.density(), plain.wet(), plain.dry(), plain.transfer(), plain.coverage(), plain.styrene(), plain.recoat(),
-                Optional.of(new Coating.Curing(hardener, Specs.given("least", Dimension.RATIO, 0.015), Specs.given("most", Dimension.RATIO, 0.025))), plain.stock());
-        Schedule schedule = new Schedule("Shell", Specs.resin(), List.of(new Schedule.Layer.Coat(cured, Specs.LIBRARY), new Schedule.Layer.Ply(Specs.csm450(), Specs.LIBRARY)), Specs.LIBRARY);
-        return plan(Specs.cylinder().shop(shop).mould(Specs.mould(schedule, UPPER, LOWER)));
+                Optional.of(new Coating.Curing(hardener, Stated.given("least", Dimension.RATIO, 0.015), Stated.given("most", Dimension.RATIO, 0.025))), plain.stock());
+        Schedule schedule = new Schedule("Shell", Materials.resin(), List.of(new Schedule.Layer.Coat(cured, Stated.LIBRARY), new Schedule.Layer.Ply(Materials.csm450(), Stated.LIBRARY)), Stated.LIBRARY);
+        return plan(Specs.cylinder().shop(shop).mould(Blocks.mould(schedule, UPPER, LOWER)));
     }
 
     @Test void gelCoatIsCatalysedByTheGuideWithinItsLimits() { // East Coast Fibreglass, catalyst addition chart: 2 % at 18 degC, 1 % at 22 degC
@@ -183,15 +197,15 @@ class MouldStageTest {
     }
 
     @Test void sixPliesOf450GramsMakeAMouldOfNearlySevenMillimetres() { // Practical Boat Owner, May 2018: 6.680 mm and 9.45 kg/m2 at 2.5 : 1
-        Mat m = Specs.csm450();
-        BuildPlan plan = plan(Specs.cylinder().mould(Specs.mould(Specs.schedule(m, m, m, m, m, m))));
+        Mat m = Materials.csm450();
+        BuildPlan plan = plan(Specs.cylinder().mould(Blocks.mould(Materials.schedule(m, m, m, m, m, m))));
         assertThat(value(plan, "mould.thickness")).isCloseTo(0.006680, within(5e-7));
         assertThat(value(plan, "mould.laminate.areal")).isCloseTo(9.45, within(1e-9));
     }
 
     @Test void theMouldIsHeldAgainstThePart() { // Practical Action, Fibreglass boat building: at least twice
-        Mat m = Specs.csm450();
-        BuildPlan plan = plan(Specs.cylinder().part(Specs.schedule(m, m)).mould(Specs.mould(Specs.schedule(m, m, m, m, m))));
+        Mat m = Materials.csm450();
+        BuildPlan plan = plan(Specs.cylinder().part(Materials.schedule(m, m)).mould(Blocks.mould(Materials.schedule(m, m, m, m, m))));
         assertThat(value(plan, "mould.thickness.ratio")).isCloseTo(2.5, within(1e-12));
     }
 
@@ -207,9 +221,9 @@ class MouldStageTest {
     }
 
     @Test void theMouldWeighsItsGelCoatItsMatAndItsResin() { // by hand: 0.4 mm of 1.2 kg/l over face and flanges, and 3.5 times the mat
-        Schedule schedule = new Schedule("Shell", Specs.resin(), List.of(new Schedule.Layer.Coat(Specs.gelCoat(0.4e-3, 0.95), Specs.LIBRARY),
-                new Schedule.Layer.Ply(Specs.csm450(), Specs.LIBRARY)), Specs.LIBRARY);
-        BuildPlan plan = plan(Specs.cylinder().mould(Specs.mould(schedule, UPPER, LOWER)));
+        Schedule schedule = new Schedule("Shell", Materials.resin(), List.of(new Schedule.Layer.Coat(Materials.gelCoat(0.4e-3, 0.95), Stated.LIBRARY),
+                new Schedule.Layer.Ply(Materials.csm450(), Stated.LIBRARY)), Stated.LIBRARY);
+        BuildPlan plan = plan(Specs.cylinder().mould(Blocks.mould(schedule, UPPER, LOWER)));
         double laid = GIRTH * LENGTH + 0.075 * (4 * LENGTH + 2 * GIRTH);
         assertThat(value(plan, "mould.gelcoat.mass")).isCloseTo(0.48 * laid, Percentage.withPercentage(0.1));
         assertThat(value(plan, "mould.coat.ToolingGel.volume")).isCloseTo(0.4e-3 * laid / 0.95, Percentage.withPercentage(0.1));
@@ -217,9 +231,9 @@ class MouldStageTest {
     }
 
     @Test void waitsOfTheScheduleAddUp() {
-        Schedule.Layer ply = new Schedule.Layer.Ply(Specs.csm450(), Specs.LIBRARY);
-        Schedule.Layer wait = new Schedule.Layer.Wait(Specs.given("wait", Dimension.TIME, 12 * 3600));
-        BuildPlan plan = plan(Specs.cylinder().mould(Specs.mould(new Schedule("Shell", Specs.resin(), List.of(ply, wait, ply, wait, ply), Specs.LIBRARY))));
+        Schedule.Layer ply = new Schedule.Layer.Ply(Materials.csm450(), Stated.LIBRARY);
+        Schedule.Layer wait = new Schedule.Layer.Wait(Stated.given("wait", Dimension.TIME, 12 * 3600));
+        BuildPlan plan = plan(Specs.cylinder().mould(Blocks.mould(new Schedule("Shell", Materials.resin(), List.of(ply, wait, ply, wait, ply), Stated.LIBRARY))));
         assertThat(value(plan, "mould.wait")).isCloseTo(24 * 3600, within(1e-9));
         assertThat(value(plan, "mould.hold")).isCloseTo(14 * 86400, within(1e-9));
         assertThat(plan.pots()).hasSize(3).extracting(PotEntry::laminate).containsOnly("mould");
@@ -233,19 +247,19 @@ class MouldStageTest {
     }
 
     @Test void twoHalvesOfOneNameAreReported() {
-        assertThat(plan(cylinder(UPPER, UPPER)).faults()).extracting(PlanFault::kind).containsExactly(PlanFault.Kind.NAME);
+        assertThat(plan(cylinder(UPPER, UPPER)).faults()).extracting(PlanFault::kind).containsExactly(PlanFault.Kind.NAME_TWICE);
     }
 
     @Test void aFlangeOfNoSizeIsAFaultAndNoFigure() {
-        Mould mould = Specs.mould(Specs.schedule(Specs.csm450()));
-        Mould odd = new Mould(mould.schedule(), mould.draft(), Specs.given("flange", Dimension.LENGTH, -1), mould.parts(), mould.release(), mould.hold(), mould.origin());
+        Mould mould = Blocks.mould(Materials.schedule(Materials.csm450()));
+        Mould odd = new Mould(mould.schedule(), mould.draft(), Stated.given("flange", Dimension.LENGTH, -1), mould.parts(), mould.release(), mould.hold(), mould.origin());
         BuildPlan plan = plan(Specs.cylinder().mould(odd));
         assertThat(plan.faults()).extracting(PlanFault::kind).containsExactly(PlanFault.Kind.FIGURE);
         assertThat(plan.quantity("mould.area")).isEmpty();
     }
 
     @Test void aResinThatSkinAndMouldShareIsReportedOnce() { // at 8 degC the gel table does not reach
-        BuildPlan plan = plan(cylinder(UPPER, LOWER).shop(8).skin(Specs.skin(Specs.schedule(Specs.csm450()))));
+        BuildPlan plan = plan(cylinder(UPPER, LOWER).shop(8).skin(Blocks.skin(Materials.schedule(Materials.csm450()))));
         assertThat(plan.faults()).extracting(PlanFault::kind).containsOnlyOnce(PlanFault.Kind.GEL_OUTSIDE_TABLE);
     }
 

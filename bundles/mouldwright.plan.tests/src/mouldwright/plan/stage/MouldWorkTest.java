@@ -17,12 +17,12 @@ import org.junit.jupiter.api.Test;
 /** What is to be done for finish, release and mould. Closed forms. */
 class MouldWorkTest {
 
-    private static final Schedule.Layer PLY = new Schedule.Layer.Ply(Specs.csm450(), Specs.LIBRARY);
-    private static final Schedule.Layer WAIT = new Schedule.Layer.Wait(Specs.given("wait", Dimension.TIME, 12 * 3600));
+    private static final Schedule.Layer PLY = new Schedule.Layer.Ply(Materials.csm450(), Stated.LIBRARY);
+    private static final Schedule.Layer WAIT = new Schedule.Layer.Wait(Stated.given("wait", Dimension.TIME, 12 * 3600));
 
     private static BuildPlan build(Schedule.Layer... layers) {
-        return plan(Specs.cylinder().finish(Specs.finish(3, 150e-6)).mould(Specs.mould(new Schedule("Shell", Specs.resin(), List.of(layers), Specs.LIBRARY),
-                Specs.half("Upper", Mould.Pull.UP), Specs.half("Lower", Mould.Pull.DOWN))));
+        return plan(Specs.cylinder().finish(Blocks.finish(3, 150e-6)).mould(Blocks.mould(new Schedule("Shell", Materials.resin(), List.of(layers), Stated.LIBRARY),
+                Blocks.half("Upper", Mould.Pull.UP), Blocks.half("Lower", Mould.Pull.DOWN))));
     }
 
     private static TaskEntry task(BuildPlan plan, String id) {
@@ -37,7 +37,7 @@ class MouldWorkTest {
     }
 
     @Test void pliesOfOneSessionAreLaidWetInWet() {
-        Schedule.Layer light = new Schedule.Layer.Ply(Specs.mat("Csm300", 0.300, 1 / 3.5), Specs.LIBRARY);
+        Schedule.Layer light = new Schedule.Layer.Ply(Materials.mat("Csm300", 0.300, 1 / 3.5), Stated.LIBRARY);
         assertThat(task(build(PLY, light, PLY), "mould.lay.1").pause()).isZero();
     }
 

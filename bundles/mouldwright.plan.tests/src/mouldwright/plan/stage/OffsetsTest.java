@@ -26,9 +26,9 @@ class OffsetsTest {
         Specs specs = new Specs();
         for (int i = 1; i < 20; i++) {
             double x = LENGTH * i / 20;
-            List<Form.Point> points = new ArrayList<>(List.of(Form.Point.knuckle(0, 0, Specs.line(20, "keel"))));
+            List<Form.Point> points = new ArrayList<>(List.of(Form.Point.knuckle(0, 0, Stated.line(20, "keel"))));
             for (int k = 1; k <= 10; k++)
-                points.add(Form.Point.smooth(wigley(x, DRAUGHT * k / 10), DRAUGHT * k / 10, Specs.line(20, "point")));
+                points.add(Form.Point.smooth(wigley(x, DRAUGHT * k / 10), DRAUGHT * k / 10, Stated.line(20, "point")));
             specs.station("W" + i, x, new Form.Points(points, List.of()));
         }
         return Offsets.of(plan(specs), 0.05).orElseThrow();
@@ -55,7 +55,7 @@ class OffsetsTest {
     }
 
     @Test void girthsAndDiagonalsOfACylinderAreThoseOfACircle() { // closed form
-        OffsetTable table = Offsets.of(plan(Specs.cylinder().frame(Specs.frame(0.012)).skin(Specs.skin(Specs.schedule(Specs.csm450())))), 0.1).orElseThrow();
+        OffsetTable table = Offsets.of(plan(Specs.cylinder().frame(Blocks.frame(0.012)).skin(Blocks.skin(Materials.schedule(Materials.csm450())))), 0.1).orElseThrow();
         assertThat(rows(table, Measure.GIRTH).getFirst().values()).allSatisfy(girth -> assertThat(girth.getAsDouble()).isCloseTo(2 * Math.PI * 0.3, within(1e-4)));
         for (Measure diagonal : List.of(Measure.DIAGONAL_UP, Measure.DIAGONAL_DOWN))
             assertThat(rows(table, diagonal).getFirst().values()).allSatisfy(length -> assertThat(length.getAsDouble()).isCloseTo(0.3, within(2e-5)));
@@ -63,7 +63,7 @@ class OffsetsTest {
     }
 
     @Test void platesAreSmallerThanTheFinishedSurfaceByTheSkin() { // ISO 12215-5: 450 g at 1 : 2.5 is 1.1133 mm
-        OffsetTable table = Offsets.of(plan(Specs.cylinder().frame(Specs.frame(0.012)).skin(Specs.skin(Specs.schedule(Specs.csm450())))), 0.1).orElseThrow();
+        OffsetTable table = Offsets.of(plan(Specs.cylinder().frame(Blocks.frame(0.012)).skin(Blocks.skin(Materials.schedule(Materials.csm450())))), 0.1).orElseThrow();
         OffsetTable.Row plate = table.rows().stream().filter(row -> row.surface() == Surface.PLATE && row.measure() == Measure.HALF_BREADTH && Math.abs(row.at() - 0.5) < 1e-9)
                 .findFirst().orElseThrow();
         assertThat(plate.values()).hasSize(4).allSatisfy(value -> assertThat(value.getAsDouble()).isCloseTo(0.3 - 0.0011133, within(2e-5)));
@@ -75,7 +75,7 @@ class OffsetsTest {
 
     @Test void whereNoPlateStandsItsOffsetsAreEmpty() {
         OffsetTable table = Offsets.of(plan(new Specs().station("A", 0, Specs.circle(0.3, 0.5)).station("B", 0.4, Specs.circle(0.3, 0.5), false)
-                .station("C", 0.8, Specs.circle(0.3, 0.5)).frame(Specs.frame(0.012))), 0.1).orElseThrow();
+                .station("C", 0.8, Specs.circle(0.3, 0.5)).frame(Blocks.frame(0.012))), 0.1).orElseThrow();
         assertThat(table.rows()).filteredOn(row -> row.surface() == Surface.PLATE).isNotEmpty().allSatisfy(row -> assertThat(row.values().get(1)).isEmpty());
     }
 

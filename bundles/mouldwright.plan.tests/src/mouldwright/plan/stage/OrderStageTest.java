@@ -2,7 +2,7 @@ package mouldwright.plan.stage;
 
 import static mouldwright.plan.stage.Fakes.hours;
 import static mouldwright.plan.stage.Plans.value;
-import static mouldwright.plan.stage.Specs.LIBRARY;
+import static mouldwright.plan.stage.Stated.LIBRARY;
 import static mouldwright.units.Dimension.AREA;
 import static mouldwright.units.Dimension.DENSITY;
 import static mouldwright.units.Dimension.LENGTH;
@@ -92,14 +92,14 @@ class OrderStageTest {
 
     @Test void matOffTheRollIsOrderedByMass() { // 10 m x 1.25 m x 0.450 kg/m2 = 5.625 kg
         BuildPlan plan = plan(Specs.box(), Fakes.using("skin", (ledger, orders) ->
-                orders.need(Specs.csm450(), ledger.measured("need", LENGTH, Places.exact(10, "given by the test")))));
+                orders.need(Materials.csm450(), ledger.measured("need", LENGTH, Places.exact(10, "given by the test")))));
         assertThat(only(plan).dimension()).isEqualTo(MASS);
         assertThat(only(plan).amount()).isCloseTo(5.625, within(1e-12));
     }
 
     @Test void resinIsOrderedWithItsWaste() { // Gougeon and Jamestown: about 15 %, 15 to 20 %
         BuildPlan plan = plan(Specs.box(), Fakes.using("skin", (ledger, orders) ->
-                orders.need(Specs.resin(), ledger.measured("need", MASS, Places.exact(10, "given by the test")))));
+                orders.need(Materials.resin(), ledger.measured("need", MASS, Places.exact(10, "given by the test")))));
         assertThat(only(plan).amount()).isCloseTo(11.5, within(1e-9));
         assertThat(only(plan).high()).isCloseTo(12.0, within(1e-9));
     }
@@ -146,7 +146,7 @@ class OrderStageTest {
 
     @Test void oneRollerWearsOutForEachFiveSquareMetresOfMat() { // 10 m x 1.25 m = 12.5 m2: 2.5 rollers, one pack of ten
         BuildPlan plan = plan(Specs.box().consumes(rollers(Optional.of(Given.of("area", AREA, 5, LIBRARY)), Optional.empty(), Optional.empty(), Optional.empty())),
-                Fakes.using("skin", (ledger, orders) -> orders.need(Specs.csm450(), ledger.measured("need", LENGTH, Places.exact(10, "given by the test")))));
+                Fakes.using("skin", (ledger, orders) -> orders.need(Materials.csm450(), ledger.measured("need", LENGTH, Places.exact(10, "given by the test")))));
         assertThat(value(plan, "order.Rollers.need")).isCloseTo(2.5, within(1e-9));
         assertThat(value(plan, "order.Rollers.packs")).isEqualTo(1);
     }
@@ -158,7 +158,7 @@ class OrderStageTest {
     }
 
     @Test void cupsAreCountedByPotsAndPours() {
-        Specs specs = Specs.cylinder().fill(Specs.solid(Specs.foam(32, 36), 0.015)).consumes(rollers(Optional.empty(), Optional.empty(),
+        Specs specs = Specs.cylinder().fill(Blocks.solid(Materials.foam(32, 36), 0.015)).consumes(rollers(Optional.empty(), Optional.empty(),
                 Optional.of(Given.of("pours", RATIO, 2, LIBRARY)), Optional.of(Given.of("pots", RATIO, 1, LIBRARY))));
         BuildPlan plan = Plans.plan(specs);
         assertThat(value(plan, "order.Rollers.need")).isCloseTo(plan.pours().size() / 2.0 + value(plan, "fill.pots"), within(1e-9));

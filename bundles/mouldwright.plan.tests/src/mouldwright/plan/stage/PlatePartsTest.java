@@ -14,9 +14,9 @@ import mouldwright.geometry.plane.Crosscut;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.Member;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Sheet;
 import mouldwright.units.Dimension;
@@ -26,10 +26,10 @@ import org.junit.jupiter.api.Test;
 class PlatePartsTest {
 
     private static Frame withBackbone(Given rim, double width, double depth, double above) {
-        Frame plain = Specs.frame(0.0117, Frame.Edges.SQUARE, rim);
+        Frame plain = Blocks.frame(0.0117, Frame.Edges.SQUARE, rim);
         return new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(),
-                List.of(new Frame.Backbone(Specs.given("w", Dimension.LENGTH, width), Specs.given("d", Dimension.LENGTH, depth),
-                        Specs.given("h", Dimension.LENGTH, above), Specs.line(31, "backbone"))), plain.tolerance(), plain.origin());
+                List.of(new Frame.Backbone(Stated.given("w", Dimension.LENGTH, width), Stated.given("d", Dimension.LENGTH, depth),
+                        Stated.given("h", Dimension.LENGTH, above), Stated.line(31, "backbone"))), plain.tolerance(), plain.origin());
     }
 
     private static PlatePart part(BuildPlan plan, String key) {
@@ -37,7 +37,7 @@ class PlatePartsTest {
     }
 
     @Test void eachPlateIsAPartThatCanBeCut() {
-        BuildPlan plan = plan(Specs.cone().frame(Specs.frame(0.012)));
+        BuildPlan plan = plan(Specs.cone().frame(Blocks.frame(0.012)));
         assertThat(plan.parts()).hasSameSizeAs(plan.plates()).allSatisfy(part -> {
             assertThat(part.flaw()).isEmpty();
             assertThat(part.kind()).isEqualTo(PlatePart.Kind.PLATE);
@@ -46,7 +46,7 @@ class PlatePartsTest {
     }
 
     @Test void aSlotIsAsWideAsItsLayersMeasureAndTheClearance() { // closed form: 5 x 11.7 mm, not 60; common practice
-        BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(Defaults.rim(), 0.060, 0.090, 0.4)));
+        BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(FrameDefaults.rim(), 0.060, 0.090, 0.4)));
         PlatePart plate = plan.parts().getFirst();
         assertThat(plate.openings()).hasSize(1).first().satisfies(slot -> {
             assertThat(slot.use()).isEqualTo(Opening.Use.SLOT);
@@ -57,7 +57,7 @@ class PlatePartsTest {
     }
 
     @Test void aBackboneInAPocketStandsOnAPostOfWood() { // closed form: slot and a rim of 60 mm on both sides
-        BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(Specs.given("rim", Dimension.LENGTH, 0.06), 0.060, 0.090, 0.4)));
+        BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(Stated.given("rim", Dimension.LENGTH, 0.06), 0.060, 0.090, 0.4)));
         PlatePart plate = plan.parts().getFirst();
         assertThat(plate.openings()).extracting(Opening::use).containsExactlyInAnyOrder(Opening.Use.POCKET, Opening.Use.SLOT);
         assertThat(plate.clear(new PlanePoint(0.0293 + 0.030, 0.44))).isCloseTo(0.030, within(1e-3));
@@ -65,7 +65,7 @@ class PlatePartsTest {
     }
 
     @Test void theCentrelineIsScoredAndAHeightOnEveryPlate() {
-        BuildPlan plan = plan(Specs.cone().frame(Specs.frame(0.012)));
+        BuildPlan plan = plan(Specs.cone().frame(Blocks.frame(0.012)));
         assertThat(plan.parts()).allSatisfy(part -> {
             assertThat(part.scores()).anySatisfy(score -> {
                 assertThat(score.use()).isEqualTo(Score.Use.CENTRELINE);
@@ -79,15 +79,15 @@ class PlatePartsTest {
     }
 
     @Test void aBevelledEdgeIsMarkedWithItsBevel() { // closed form: a cone of slope 0.25
-        BuildPlan plan = plan(Specs.cone().frame(Specs.frame(0.012, Frame.Edges.BEVELLED, Defaults.rim())));
+        BuildPlan plan = plan(Specs.cone().frame(Blocks.frame(0.012, Frame.Edges.BEVELLED, FrameDefaults.rim())));
         PlatePart plate = plan.parts().get(1);
         assertThat(plate.bevels()).isNotEmpty().allSatisfy(mark -> assertThat(Math.abs(mark.angle())).isCloseTo(Math.atan(0.25), within(1e-4)));
         assertThat(plate.scores()).extracting(Score::use).contains(Score.Use.BEVEL);
-        assertThat(plan(Specs.cone().frame(Specs.frame(0.012))).parts().get(1).bevels()).isEmpty();
+        assertThat(plan(Specs.cone().frame(Blocks.frame(0.012))).parts().get(1).bevels()).isEmpty();
     }
 
     @Test void whatIsWrittenOnAPlateStandsInItsWood() {
-        BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(Specs.given("rim", Dimension.LENGTH, 0.06), 0.060, 0.090, 0.4)));
+        BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(Stated.given("rim", Dimension.LENGTH, 0.06), 0.060, 0.090, 0.4)));
         assertThat(plan.parts()).allSatisfy(part -> assertThat(part.notes()).isNotEmpty().allSatisfy(note ->
                 assertThat(part.clear(note.at())).as(part.key() + " " + note).isPositive()));
         assertThat(plan.parts().getFirst().notes()).extracting(PlatePart.Note::words)
@@ -95,7 +95,7 @@ class PlatePartsTest {
     }
 
     @Test void thePartsOfPlatesWeighWhatThePlanSays() {
-        BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(Specs.given("rim", Dimension.LENGTH, 0.06), 0.060, 0.090, 0.4)));
+        BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(Stated.given("rim", Dimension.LENGTH, 0.06), 0.060, 0.090, 0.4)));
         double mass = plan.parts().stream().mapToDouble(part -> part.area() * part.thickness() * part.quantity() * 695).sum();
         assertThat(Plans.value(plan, "frame.mass")).isCloseTo(mass, Percentage.withPercentage(0.001));
     }
@@ -105,13 +105,13 @@ class PlatePartsTest {
     }
 
     private static Given length(double value) {
-        return Specs.given("length", Dimension.LENGTH, value);
+        return Stated.given("length", Dimension.LENGTH, value);
     }
 
     private static Frame halved(double depth, double above) {
-        Frame plain = Specs.frame(0.012);
+        Frame plain = Blocks.frame(0.012);
         return new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(),
-                List.of(new Frame.Backbone(length(0.012), length(depth), length(above), false, true, Specs.line(31, "backbone"))), plain.tolerance(), plain.origin());
+                List.of(new Frame.Backbone(length(0.012), length(depth), length(above), false, true, Stated.line(31, "backbone"))), plain.tolerance(), plain.origin());
     }
 
     @Test void halfLapsMeet() { // closed form: what plate and backbone are slotted adds up to the backbone's depth
@@ -130,21 +130,21 @@ class PlatePartsTest {
     }
 
     @Test void holesAreBoredAtOnePlaceOfEveryPlate() {
-        BuildPlan plan = plan(Specs.cone().frame(Specs.frame(0.012)));
+        BuildPlan plan = plan(Specs.cone().frame(Blocks.frame(0.012)));
         assertThat(plan.parts()).allSatisfy(part -> assertThat(part.bores()).hasSize(2).allSatisfy(bore -> assertThat(bore.diameter()).isEqualTo(0.008)));
         assertThat(plan.parts().stream().map(part -> part.bores().getFirst().centre()).distinct()).hasSize(1);
     }
 
     @Test void holesAreBoredWhereTheSpecSays() {
         Fittings stated = new Fittings(length(0.010), List.of(new Fittings.HolePlace(length(0.1), length(0.6))), Fittings.assumed().join(), Optional.empty(),
-                Optional.empty(), Defaults.gauge());
-        BuildPlan plan = plan(Specs.cone().frame(fitted(Specs.frame(0.012), stated)));
+                Optional.empty(), FrameDefaults.gauge());
+        BuildPlan plan = plan(Specs.cone().frame(fitted(Blocks.frame(0.012), stated)));
         assertThat(plan.parts()).allSatisfy(part -> assertThat(part.bores()).extracting(PlatePart.Bore::centre).containsExactly(new PlanePoint(0.1, 0.6)));
     }
 
     @Test void noHolesAreBoredWhereNoneAreWanted() {
-        Fittings none = new Fittings(length(0), List.of(), Fittings.assumed().join(), Optional.empty(), Optional.empty(), Defaults.gauge());
-        assertThat(plan(Specs.cone().frame(fitted(Specs.frame(0.012), none))).parts()).allSatisfy(part -> assertThat(part.bores()).isEmpty());
+        Fittings none = new Fittings(length(0), List.of(), Fittings.assumed().join(), Optional.empty(), Optional.empty(), FrameDefaults.gauge());
+        assertThat(plan(Specs.cone().frame(fitted(Blocks.frame(0.012), none))).parts()).allSatisfy(part -> assertThat(part.bores()).isEmpty());
     }
 
     private static Specs broad() {
@@ -152,26 +152,26 @@ class PlatePartsTest {
     }
 
     @Test void aPlateLargerThanItsSheetIsButtedUnlessTheSpecSaysScarf() { // 1.8 m by 2 m on a sheet of 1.22 m by 2.44 m
-        BuildPlan butted = plan(broad().frame(Specs.frame(0.012)));
+        BuildPlan butted = plan(broad().frame(Blocks.frame(0.012)));
         assertThat(butted.parts()).extracting(PlatePart::key).contains("plate.A.1", "plate.A.2", "plate.A.strap.1");
         assertThat(butted.assumed()).anySatisfy(assumed -> assertThat(assumed.name()).isEqualTo("strap"));
-        Fittings scarf = new Fittings(Defaults.holes(), List.of(), new Fittings.Join.Scarf(Defaults.scarf()), Optional.empty(), Optional.empty(), Defaults.gauge());
-        BuildPlan scarfed = plan(broad().frame(fitted(Specs.frame(0.012), scarf)));
+        Fittings scarf = new Fittings(FrameDefaults.holes(), List.of(), new Fittings.Join.Scarf(FrameDefaults.scarf()), Optional.empty(), Optional.empty(), FrameDefaults.gauge());
+        BuildPlan scarfed = plan(broad().frame(fitted(Blocks.frame(0.012), scarf)));
         assertThat(scarfed.parts()).noneMatch(part -> part.kind() == PlatePart.Kind.STRAP);
         assertThat(scarfed.assumed()).anySatisfy(assumed -> assertThat(assumed.name()).isEqualTo("scarf"));
     }
 
     @Test void strapsCountInTheMassOfTheFrame() { // closed form: 192 mm across, 12 mm inside both edges
-        BuildPlan plan = plan(broad().frame(Specs.frame(0.012)));
+        BuildPlan plan = plan(broad().frame(Blocks.frame(0.012)));
         double holes = 2 * 2 * Math.PI * 0.004 * 0.004;
         assertThat(Plans.value(plan, "frame.mass")).isCloseTo((2 * 1.8 * 2.0 - holes + 2 * (1.8 - 0.024) * 0.192) * 0.012 * 695, Percentage.withPercentage(0.05));
     }
 
     private static Frame based() {
-        Frame plain = Specs.frame(0.012);
-        return fitted(plain, new Fittings(Defaults.holes(), List.of(), Fittings.assumed().join(),
-                Optional.of(new Fittings.Base(plain.sheet(), length(0.150), Specs.line(33, "base"))),
-                Optional.of(new Fittings.Strongback(length(0.045), length(0.095), Optional.of(length(0.400)), Specs.line(34, "strongback"))), Defaults.gauge()));
+        Frame plain = Blocks.frame(0.012);
+        return fitted(plain, new Fittings(FrameDefaults.holes(), List.of(), Fittings.assumed().join(),
+                Optional.of(new Fittings.Base(plain.sheet(), length(0.150), Stated.line(33, "base"))),
+                Optional.of(new Fittings.Strongback(length(0.045), length(0.095), Optional.of(length(0.400)), Stated.line(34, "strongback"))), FrameDefaults.gauge()));
     }
 
     @Test void theBaseReachesItsMarginPastThePlatesAllRound() { // closed form: 1.2 m by 0.6 m and 150 mm
@@ -190,9 +190,9 @@ class PlatePartsTest {
     }
 
     @Test void timberIsListedByItsLengthAndCutFromNoSheet() {
-        Frame plain = Specs.frame(0.012);
+        Frame plain = Blocks.frame(0.012);
         Frame frame = new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(),
-                List.of(new Frame.Backbone(length(0.045), length(0.095), length(0.4), true, false, Specs.line(31, "backbone"))), plain.tolerance(), plain.origin());
+                List.of(new Frame.Backbone(length(0.045), length(0.095), length(0.4), true, false, Stated.line(31, "backbone"))), plain.tolerance(), plain.origin());
         BuildPlan plan = plan(Specs.cylinder().frame(frame));
         assertThat(plan.parts()).noneMatch(part -> part.kind() == PlatePart.Kind.BACKBONE);
         assertThat(plan.members()).singleElement().satisfies(member -> assertThat(member.length()).isCloseTo(1.2, within(1e-12)));
@@ -205,9 +205,9 @@ class PlatePartsTest {
     }
 
     private static Frame onSheet(double margin) {
-        Frame plain = Specs.frame(0.012);
+        Frame plain = Blocks.frame(0.012);
         Sheet ply = plain.sheet();
-        Sheet edged = new Sheet(ply.name(), ply.width(), ply.length(), ply.thickness(), ply.density(), ply.kerf(), Optional.of(Specs.given("margin", Dimension.LENGTH, margin)), ply.grain(),
+        Sheet edged = new Sheet(ply.name(), ply.width(), ply.length(), ply.thickness(), ply.density(), ply.kerf(), Optional.of(Stated.given("margin", Dimension.LENGTH, margin)), ply.grain(),
                 ply.stock());
         return new Frame(edged, plain.thickness(), plain.clearance(), plain.edges(), plain.rim(), List.of(), plain.tolerance(), plain.origin());
     }
@@ -216,7 +216,7 @@ class PlatePartsTest {
         Frame narrow = onSheet(0.3111);
         Sheet ply = narrow.sheet();
         Sheet stocked = new Sheet(ply.name(), ply.width(), ply.length(), ply.thickness(), ply.density(), ply.kerf(), ply.margin(), ply.grain(), ply.stock(),
-                List.of(new Sheet.Size(Specs.given("width", Dimension.LENGTH, 1.525), Specs.given("length", Dimension.LENGTH, 3.050), OptionalDouble.empty())));
+                List.of(new Sheet.Size(Stated.given("width", Dimension.LENGTH, 1.525), Stated.given("length", Dimension.LENGTH, 3.050), OptionalDouble.empty())));
         assertThat(plan(Specs.cylinder().frame(new Frame(stocked, narrow.thickness(), narrow.clearance(), narrow.edges(), narrow.rim(), List.of(), narrow.tolerance(), narrow.origin()))).parts())
                 .noneMatch(part -> part.key().endsWith(".1"));
     }
@@ -224,8 +224,8 @@ class PlatePartsTest {
     /** Common practice: where one layer is jointed its neighbours run through, over as much as the joint itself takes: 16 thicknesses of a butt's strap, twice the
      *  8 of a scarf. */
     @Test void jointsOfNeighbouringLayersOfABackboneAreStaggered() {
-        for (Fittings.Join join : List.of(new Fittings.Join.Strap(Optional.empty()), new Fittings.Join.Scarf(Defaults.scarf()))) {
-            Frame frame = withBackbone(Defaults.rim(), 0.060, 0.090, 0.4);
+        for (Fittings.Join join : List.of(new Fittings.Join.Strap(Optional.empty()), new Fittings.Join.Scarf(FrameDefaults.scarf()))) {
+            Frame frame = withBackbone(FrameDefaults.rim(), 0.060, 0.090, 0.4);
             Fittings plain = Fittings.assumed();
             BuildPlan plan = plan(longCylinder().frame(fitted(frame, new Fittings(plain.holes(), plain.places(), join, plain.base(), plain.strongback(), plain.gauge()))));
             List<PlatePart> odd = pieces(plan, "backbone.1.odd."), even = pieces(plan, "backbone.1.even.");

@@ -19,11 +19,11 @@ class PourRecordsTest {
     private static final double HALF = Math.PI * 0.09 / 2 * 0.4; // half the section of a cylinder of 300 mm radius over 400 mm, m3
 
     private static Specs cylinder() {
-        return Specs.cylinder().fill(Specs.solid(Specs.foam(30, 39), 0));
+        return Specs.cylinder().fill(Blocks.solid(Materials.foam(30, 39), 0));
     }
 
     private static Survey.Reading poured(String from, String to, double mass, double rise) {
-        return new Survey.Reading.Poured(new BaySpan(from, to, Specs.line(61, "poured")), mass, rise, Specs.line(61, "poured"));
+        return new Survey.Reading.Poured(new BaySpan(from, to, Stated.line(61, "poured")), mass, rise, Stated.line(61, "poured"));
     }
 
     /** What fills a volume at a share of the sheet's 90 %, kg. */
@@ -50,7 +50,7 @@ class PourRecordsTest {
 
     @Test void aPourOfAColdDayIsComparedWithTheColdDaysYield() { // 80 % at 15 degC by the sheet, so all of it was reached
         BuildPlan plan = plan(cylinder().survey(poured("S1", "S2", HALF * 39 / 0.8, 0.3),
-                new Survey.Reading.Temperature(15, Specs.line(62, "temperature 15 degC"))));
+                new Survey.Reading.Temperature(15, Stated.line(62, "temperature 15 degC"))));
         assertThat(value(plan, "fill.recorded")).isCloseTo(1, Percentage.withPercentage(0.1));
     }
 

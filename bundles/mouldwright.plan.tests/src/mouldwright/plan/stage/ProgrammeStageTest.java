@@ -118,7 +118,7 @@ class ProgrammeStageTest {
     }
 
     @Test void aRangeOfLabourIsARangeOfDays() { // 4 h, 8 h or 12 h of work: that evening, that evening, or the next noon
-        Given hours = Specs.given("labour", Dimension.TIME, 4 * HOUR, 8 * HOUR, 12 * HOUR);
+        Given hours = Stated.given("labour", Dimension.TIME, 4 * HOUR, 8 * HOUR, 12 * HOUR);
         BuildPlan plan = plan(Specs.box(), Fakes.doing("fill", (ledger, tasks) -> tasks.add(Task.of("a", "A", ledger.given(hours)))));
         assertThat(Plans.quantity(plan, "plan.elapsed").low()).isCloseTo(4 * HOUR, within(1e-9));
         assertThat(Plans.quantity(plan, "plan.elapsed").high()).isCloseTo(DAY + 4 * HOUR, within(1e-9));

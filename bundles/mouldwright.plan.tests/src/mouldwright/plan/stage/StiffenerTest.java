@@ -28,12 +28,12 @@ class StiffenerTest {
     private static final double DAY = 86400;
 
     private static Given metres(String name, double value) {
-        return Specs.given(name, Dimension.LENGTH, value);
+        return Stated.given(name, Dimension.LENGTH, value);
     }
 
     private static Stiffener stiffener(Stiffener.Run run, Stiffener.Pitch pitch, Stiffener.Core core, Mat... plies) {
         return new Stiffener(run, metres("width", 0.06), metres("height", 0.04), pitch, core, List.of(plies), metres("lap", 0.05),
-                Optional.of(Specs.given("cure before stiffeners", Dimension.TIME, 7 * DAY)), Specs.line(44, "stiffener"));
+                Optional.of(Stated.given("cure before stiffeners", Dimension.TIME, 7 * DAY)), Stated.line(44, "stiffener"));
     }
 
     private static Stiffener.Pitch every(double spacing) {
@@ -41,17 +41,17 @@ class StiffenerTest {
     }
 
     private static Stiffener.Pitch count(double count) {
-        return new Stiffener.Pitch.Count(Specs.given("stiffeners of a part", Dimension.RATIO, count));
+        return new Stiffener.Pitch.Count(Stated.given("stiffeners of a part", Dimension.RATIO, count));
     }
 
     private static BuildPlan stiffened(Stiffener... stiffeners) {
-        Mould mould = Specs.mould(Specs.schedule(Specs.csm450()), Specs.half("Upper", Mould.Pull.UP), Specs.half("Lower", Mould.Pull.DOWN));
+        Mould mould = Blocks.mould(Materials.schedule(Materials.csm450()), Blocks.half("Upper", Mould.Pull.UP), Blocks.half("Lower", Mould.Pull.DOWN));
         return plan(Specs.cylinder().mould(new Mould(mould.schedule(), mould.draft(), mould.flange(), mould.parts(), mould.release(), mould.hold(),
                 List.of(stiffeners), mould.origin())));
     }
 
     private static BuildPlan ribs() {
-        return stiffened(stiffener(Stiffener.Run.ACROSS, every(0.5), new Stiffener.Core.Hollow(), Specs.csm450(), Specs.csm450()));
+        return stiffened(stiffener(Stiffener.Run.ACROSS, every(0.5), new Stiffener.Core.Hollow(), Materials.csm450(), Materials.csm450()));
     }
 
     @Test void ribsStandNoFartherApartThanStatedAndRunRoundTheGirth() { // 1.2 m in three spans of 400 mm: two ribs of pi r on each half
@@ -61,17 +61,17 @@ class StiffenerTest {
     }
 
     @Test void lengthwiseStiffenersRunTheWholeLengthOfEachHalf() {
-        BuildPlan plan = stiffened(stiffener(Stiffener.Run.ALONG, count(3), new Stiffener.Core.Hollow(), Specs.csm450()));
+        BuildPlan plan = stiffened(stiffener(Stiffener.Run.ALONG, count(3), new Stiffener.Core.Hollow(), Materials.csm450()));
         assertThat(value(plan, "mould.stiffener.1.count")).isEqualTo(6);
         assertThat(value(plan, "mould.stiffener.length")).isCloseTo(6 * 1.2, Percentage.withPercentage(0.01));
     }
 
     @Test void lengthwiseStiffenersAreSpreadOverTheGirth() { // half a girth of 942 mm: two spans of 471 mm
-        assertThat(value(stiffened(stiffener(Stiffener.Run.ALONG, every(0.5), new Stiffener.Core.Hollow(), Specs.csm450())), "mould.stiffener.1.count")).isEqualTo(2);
+        assertThat(value(stiffened(stiffener(Stiffener.Run.ALONG, every(0.5), new Stiffener.Core.Hollow(), Materials.csm450())), "mould.stiffener.1.count")).isEqualTo(2);
     }
 
     @Test void whoStatesAStiffenerGetsOneHoweverShortThePart() {
-        assertThat(value(stiffened(stiffener(Stiffener.Run.ACROSS, every(3), new Stiffener.Core.Hollow(), Specs.csm450())), "mould.stiffener.1.count")).isEqualTo(2);
+        assertThat(value(stiffened(stiffener(Stiffener.Run.ACROSS, every(3), new Stiffener.Core.Hollow(), Materials.csm450())), "mould.stiffener.1.count")).isEqualTo(2);
     }
 
     @Test void matGoesUpOverAndDownTheCoreAndOnOverTheMould() { // 60 + 2 x 40 + 2 x 50 = 240 mm; a lap of 75 mm at the end of each strip
@@ -89,8 +89,8 @@ class StiffenerTest {
     }
 
     @Test void aCoreOfSheetIsStripsOnEdge() { // 12 mm sheet: five strips of 40 mm side by side, of 695 kg/m3
-        var sheet = Specs.frame(0.012).sheet();
-        BuildPlan plan = stiffened(stiffener(Stiffener.Run.ALONG, count(1), new Stiffener.Core.Cut(sheet), Specs.csm450()));
+        var sheet = Blocks.frame(0.012).sheet();
+        BuildPlan plan = stiffened(stiffener(Stiffener.Run.ALONG, count(1), new Stiffener.Core.Cut(sheet), Materials.csm450()));
         double area = 2 * 1.2 * 0.04 * Math.rint(0.06 / sheet.thickness().likely());
         assertThat(value(plan, "mould.stiffener.1.core.mass")).isCloseTo(area * sheet.thickness().likely() * sheet.density().likely(), Percentage.withPercentage(0.1));
         assertThat(value(plan, "mould.stiffener.1.sheets")).isCloseTo(area / (sheet.width().likely() * sheet.length().likely() * 0.7), Percentage.withPercentage(0.1));
@@ -106,9 +106,9 @@ class StiffenerTest {
     }
 
     @Test void theLastStiffenerCuresBeforeTheMouldIsTakenOff() { // cured for the whole hold: the resin's own time is left to the stiffeners, 12 h
-        Stiffener late = stiffener(Stiffener.Run.ACROSS, every(0.5), new Stiffener.Core.Hollow(), Specs.csm450());
+        Stiffener late = stiffener(Stiffener.Run.ACROSS, every(0.5), new Stiffener.Core.Hollow(), Materials.csm450());
         late = new Stiffener(late.run(), late.width(), late.height(), late.pitch(), late.core(), late.plies(), late.lap(),
-                Optional.of(Specs.given("cure before stiffeners", Dimension.TIME, 14 * DAY)), late.origin());
+                Optional.of(Stated.given("cure before stiffeners", Dimension.TIME, 14 * DAY)), late.origin());
         assertThat(task(stiffened(late), "mould.stiffen.1").pause()).isCloseTo(12 * 3600, within(1e-6));
     }
 
@@ -130,7 +130,7 @@ class StiffenerTest {
     }
 
     @Test void aStiffenerOfNoWidthIsAFaultAndNoFigure() {
-        Stiffener sane = stiffener(Stiffener.Run.ACROSS, every(0.5), new Stiffener.Core.Hollow(), Specs.csm450());
+        Stiffener sane = stiffener(Stiffener.Run.ACROSS, every(0.5), new Stiffener.Core.Hollow(), Materials.csm450());
         BuildPlan plan = stiffened(new Stiffener(sane.run(), metres("width", -1), sane.height(), sane.pitch(), sane.core(), sane.plies(), sane.lap(), sane.cured(), sane.origin()));
         assertThat(plan.faults()).extracting(PlanFault::kind).containsExactly(PlanFault.Kind.FIGURE);
         assertThat(plan.quantity("mould.stiffener.mass")).isEmpty();

@@ -19,13 +19,18 @@ import mouldwright.model.SkinBay;
 import mouldwright.plan.spec.Band;
 import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Carve;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FairDefaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.FillDefaults;
 import mouldwright.plan.spec.Filler;
 import mouldwright.plan.spec.Finish;
+import mouldwright.plan.spec.FinishDefaults;
 import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.LaminateDefaults;
 import mouldwright.plan.spec.Mould;
+import mouldwright.plan.spec.MouldDefaults;
 import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Place;
 import mouldwright.plan.spec.Sheet;
@@ -58,13 +63,13 @@ final class BlockReader {
             return Optional.empty();
         Sheet sheet = materials.sheet(m.getSheet());
         if (!m.isSetEdges())
-            figures.silent(Defaults.edges());
+            figures.silent(FrameDefaults.edges());
         return Optional.of(new Frame(sheet,
-                figures.given("sheet thickness", LENGTH, m.getMeasured()).orElseGet(() -> Defaults.thickness(sheet)),
-                length("slot clearance", m.getClearance()).orElseGet(Defaults::clearance),
+                figures.given("sheet thickness", LENGTH, m.getMeasured()).orElseGet(() -> FrameDefaults.thickness(sheet)),
+                length("slot clearance", m.getClearance()).orElseGet(FrameDefaults::clearance),
                 m.getEdges() == Edges.BEVELLED ? Frame.Edges.BEVELLED : Frame.Edges.SQUARE,
-                length("rim", m.getRim()).orElseGet(Defaults::rim), new FittingReader(figures, materials).backbones(m),
-                length("tolerance", m.getTolerance()).orElseGet(Defaults::tolerance), new FittingReader(figures, materials).fittings(m), figures.origin(m)));
+                length("rim", m.getRim()).orElseGet(FrameDefaults::rim), new FittingReader(figures, materials).backbones(m),
+                length("tolerance", m.getTolerance()).orElseGet(FrameDefaults::tolerance), new FittingReader(figures, materials).fittings(m), figures.origin(m)));
     }
 
     Optional<Fill> fill(mouldwright.model.Fill m) {
@@ -73,9 +78,9 @@ final class BlockReader {
         List<Fill.BayRule> rules = new ArrayList<>();
         m.getBays().forEach(bay -> rule(bay).ifPresent(rules::add));
         Fill.Core core = core(m.isSolid(), m.getShell(), figures.origin(m)).orElseGet(
-                () -> new Fill.Core.Solid(Defaults.solid()));
+                () -> new Fill.Core.Solid(FillDefaults.solid()));
         return Optional.of(new Fill(materials.foam(m.getFoam()), core,
-                length("overfill", m.getOverfill()).orElseGet(Defaults::overfill), rules, figures.origin(m)));
+                length("overfill", m.getOverfill()).orElseGet(FillDefaults::overfill), rules, figures.origin(m)));
     }
 
     private Optional<Fill.Core> core(boolean solid, Amount shell, Origin origin) {
@@ -101,8 +106,8 @@ final class BlockReader {
     Optional<Carve> carve(mouldwright.model.Carve m) {
         if (m == null)
             return Optional.empty();
-        return Optional.of(new Carve(length("board", m.getBoard()).orElseGet(Defaults::board), m.isFlexible(),
-                length("crown limit", m.getCrown()).orElseGet(Defaults::crownLimit), filler(m), figures.origin(m)));
+        return Optional.of(new Carve(length("board", m.getBoard()).orElseGet(FairDefaults::board), m.isFlexible(),
+                length("crown limit", m.getCrown()).orElseGet(FairDefaults::crownLimit), filler(m), figures.origin(m)));
     }
 
     private Optional<Filler> filler(mouldwright.model.Carve m) {
@@ -117,9 +122,9 @@ final class BlockReader {
         List<Skin.Rule> rules = new ArrayList<>();
         m.getBays().forEach(bay -> rule(bay).ifPresent(rules::add));
         return laminates.schedule(m.getSchedule(), m, Literals.SKIN__SCHEDULE).map(schedule -> new Skin(schedule,
-                length("lap", m.getLap()).orElseGet(Defaults::lap),
-                figures.given("gel time wanted", TIME, m.getGel()).orElseGet(Defaults::gel),
-                figures.given("extra resin on foam", AREAL_MASS, m.getOnFoam()).orElseGet(Defaults::onFoam), rules,
+                length("lap", m.getLap()).orElseGet(LaminateDefaults::lap),
+                figures.given("gel time wanted", TIME, m.getGel()).orElseGet(LaminateDefaults::gel),
+                figures.given("extra resin on foam", AREAL_MASS, m.getOnFoam()).orElseGet(LaminateDefaults::onFoam), rules,
                 figures.origin(m)));
     }
 
@@ -144,7 +149,7 @@ final class BlockReader {
         List<Integer> grits = new ArrayList<>();
         m.getGrits().forEach(grit -> figures.whole(grit.getNumber(), grit, Literals.GRIT__NUMBER).ifPresent(grits::add));
         return Optional.of(new Finish(coats(m.getCoats()), grits,
-                figures.given("sanded share", RATIO, m.getSanded()).orElseGet(Defaults::sandedShare), figures.origin(m)));
+                figures.given("sanded share", RATIO, m.getSanded()).orElseGet(FinishDefaults::sandedShare), figures.origin(m)));
     }
 
     private List<Finish.Coats> coats(List<mouldwright.model.Coats> coats) {
@@ -159,10 +164,10 @@ final class BlockReader {
         List<Mould.Part> parts = new ArrayList<>();
         m.getPieces().forEach(piece -> part(piece).ifPresent(parts::add));
         return laminates.schedule(m.getSchedule(), m, Literals.MOULD__SCHEDULE).map(schedule -> new Mould(schedule,
-                figures.given("draft", ANGLE, m.getDraft()).orElseGet(Defaults::draft),
-                length("flange", m.getFlange()).orElseGet(Defaults::flange), parts,
+                figures.given("draft", ANGLE, m.getDraft()).orElseGet(MouldDefaults::draft),
+                length("flange", m.getFlange()).orElseGet(MouldDefaults::flange), parts,
                 m.getRelease() == null ? List.of() : coats(m.getRelease().getCoats()),
-                figures.given("hold", TIME, m.getHold()).orElseGet(Defaults::hold),
+                figures.given("hold", TIME, m.getHold()).orElseGet(MouldDefaults::hold),
                 new StiffenerReader(figures, materials, laminates).stiffeners(m.getStiffeners()), figures.origin(m)));
     }
 

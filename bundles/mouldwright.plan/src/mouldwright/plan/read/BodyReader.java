@@ -21,7 +21,7 @@ import mouldwright.model.StationRow;
 import mouldwright.plan.spec.Band;
 import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Body;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.BodyDefaults;
 import mouldwright.plan.spec.Form;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Place;
@@ -47,20 +47,20 @@ final class BodyReader {
         List<Band> bare = new ArrayList<>();
         m.getBares().forEach(b -> band(b.getFrom(), b.getTo(), b).ifPresent(bare::add));
         if (!m.isSetSections())
-            figures.silent(Defaults.sections());
+            figures.silent(BodyDefaults.sections());
         return new Body(m.getSections() == Extent.FULL ? Body.Sections.FULL : Body.Sections.HALF,
                 m.getLines().stream().filter(line -> line.getName() != null)
                         .map(line -> new Body.Line(line.getName(), Optional.ofNullable(line.getLabel()), figures.origin(line))).toList(),
                 bare, end(m, EndName.FORWARD), end(m, EndName.AFT),
                 figures.given("run out", LENGTH, m.getRunOut()), figures.given("trim", LENGTH, m.getTrim()),
-                figures.given("shrink", RATIO, m.getShrink()).orElseGet(Defaults::shrink), stations);
+                figures.given("shrink", RATIO, m.getShrink()).orElseGet(BodyDefaults::shrink), stations);
     }
 
     private Body.End end(Plug m, EndName which) {
         for (End end : m.getEnds())
             if (end.getWhich() == which)
                 return new Body.End(end.isMoulded(), figures.origin(end));
-        return Defaults.end();
+        return BodyDefaults.end();
     }
 
     private void add(AbstractStation m, List<Station> stations) {
@@ -104,7 +104,7 @@ final class BodyReader {
             case mouldwright.model.Superellipse e -> Optional.of(new Form.Superellipse(
                     figures.length(e.getHalfBreadth(), e, Literals.SUPERELLIPSE__HALF_BREADTH),
                     figures.length(e.getHeight(), e, Literals.SUPERELLIPSE__HEIGHT),
-                    stated(RATIO, e.getExponent(), Defaults.exponent()), stated(LENGTH, e.getAbove(), Defaults.above()), lines));
+                    stated(RATIO, e.getExponent(), BodyDefaults.exponent()), stated(LENGTH, e.getAbove(), BodyDefaults.above()), lines));
             case mouldwright.model.PointForm p -> Optional.of(new Form.Pointed(
                     figures.length(p.getY(), p, Literals.POINT_FORM__Y), figures.length(p.getZ(), p, Literals.POINT_FORM__Z)));
             case mouldwright.model.Like like -> like(like, lines);
@@ -129,7 +129,7 @@ final class BodyReader {
         if (!figures.resolved(m.getStation(), m, Literals.LIKE__STATION))
             return Optional.empty();
         if (m.getScaleY() != null && m.getAboutY() == null)
-            figures.silent(Defaults.centre());
+            figures.silent(BodyDefaults.centre());
         return Optional.of(new Form.Like(m.getStation().getName(), figures.si(RATIO, m.getScaleY()).orElse(1.0),
                 figures.si(RATIO, m.getScaleZ()).orElse(1.0), figures.si(LENGTH, m.getAboutY()).orElse(0.0),
                 figures.si(LENGTH, m.getAboutZ()).orElse(0.0), figures.si(LENGTH, m.getRaised()).orElse(0.0), lines));

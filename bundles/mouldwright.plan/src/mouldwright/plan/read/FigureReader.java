@@ -12,7 +12,7 @@ import mouldwright.model.Amount;
 import mouldwright.model.Declaration;
 import mouldwright.model.Document;
 import mouldwright.model.Range;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.BodyDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Tacit;
@@ -53,7 +53,7 @@ final class FigureReader {
     List<Tacit> tacit() {
         List<Tacit> all = new ArrayList<>();
         if (formulas.unitsTaken())
-            all.add(Defaults.units());
+            all.add(BodyDefaults.units());
         all.addAll(tacit);
         return all;
     }

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import mouldwright.model.Amount;
 import mouldwright.model.PlugPackage.Literals;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 
 /** Reads what holds the plates of a frame together and what they are set up on. */
@@ -44,20 +44,20 @@ final class FittingReader {
             if (y.isPresent() && z.isPresent())
                 places.add(new Fittings.HolePlace(y.get(), z.get()));
         });
-        return new Fittings(length("holes", m.getHoles()).orElseGet(Defaults::holes), places, join(m.getJoin()), base(m.getBase()), strongback(m.getStrongback()),
-                length("gauge depth", m.getGauge()).orElseGet(Defaults::gauge));
+        return new Fittings(length("holes", m.getHoles()).orElseGet(FrameDefaults::holes), places, join(m.getJoin()), base(m.getBase()), strongback(m.getStrongback()),
+                length("gauge depth", m.getGauge()).orElseGet(FrameDefaults::gauge));
     }
 
     private Fittings.Join join(mouldwright.model.Join m) {
         if (m != null && m.isScarf())
-            return new Fittings.Join.Scarf(figures.given("scarf", RATIO, m.getSlope()).orElseGet(Defaults::scarf));
+            return new Fittings.Join.Scarf(figures.given("scarf", RATIO, m.getSlope()).orElseGet(FrameDefaults::scarf));
         return new Fittings.Join.Strap(m == null ? Optional.empty() : length("strap", m.getStrap()));
     }
 
     private Optional<Fittings.Base> base(mouldwright.model.Base m) {
         if (m == null || !figures.resolved(m.getSheet(), m, Literals.BASE__SHEET))
             return Optional.empty();
-        return Optional.of(new Fittings.Base(materials.sheet(m.getSheet()), length("base margin", m.getMargin()).orElseGet(Defaults::baseMargin), figures.origin(m)));
+        return Optional.of(new Fittings.Base(materials.sheet(m.getSheet()), length("base margin", m.getMargin()).orElseGet(FrameDefaults::baseMargin), figures.origin(m)));
     }
 
     private Optional<Fittings.Strongback> strongback(mouldwright.model.Strongback m) {

@@ -28,11 +28,12 @@ import mouldwright.model.Proportion;
 import mouldwright.model.Range;
 import mouldwright.plan.spec.Coating;
 import mouldwright.plan.spec.Consumable;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Filler;
 import mouldwright.plan.spec.Foam;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Hardener;
+import mouldwright.plan.spec.LaminateDefaults;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Material;
 import mouldwright.plan.spec.Rates;
@@ -53,8 +54,8 @@ final class MaterialReader {
     }
 
     Resin resin(mouldwright.model.Resin m) {
-        return once(m, r -> new Resin(m.getName(), figures.given("resin density", DENSITY, m.getDensity()).orElseGet(Defaults::liquidResin),
-                figures.given("cured resin density", DENSITY, m.getCured()).orElseGet(Defaults::curedResin),
+        return once(m, r -> new Resin(m.getName(), figures.given("resin density", DENSITY, m.getDensity()).orElseGet(LaminateDefaults::liquidResin),
+                figures.given("cured resin density", DENSITY, m.getCured()).orElseGet(LaminateDefaults::curedResin),
                 figures.given("styrene", RATIO, m.getStyrene()), m.isWaxed() && !m.isUnwaxed(),
                 Optional.ofNullable(m.getHardener()).filter(h -> !h.eIsProxy()).map(this::hardener),
                 figures.given("least catalyst", RATIO, m.getCatalystLow()),
@@ -78,13 +79,13 @@ final class MaterialReader {
 
     Hardener hardener(mouldwright.model.Hardener m) {
         return once(m, h -> new Hardener(m.getName(),
-                figures.given("catalyst density", DENSITY, m.getDensity()).orElseGet(Defaults::hardenerDensity), stock(m)));
+                figures.given("catalyst density", DENSITY, m.getDensity()).orElseGet(LaminateDefaults::hardenerDensity), stock(m)));
     }
 
     Mat mat(mouldwright.model.Mat m) {
         return once(m, x -> new Mat(m.getName(),
                 required("areal mass of " + m.getName(), AREAL_MASS, m.getAreal(), m, PlugPackage.Literals.MAT__AREAL),
-                figures.given("glass share of " + m.getName(), RATIO, m.getGlass()).orElseGet(Defaults::glassShare), Defaults.glassDensity(),
+                figures.given("glass share of " + m.getName(), RATIO, m.getGlass()).orElseGet(LaminateDefaults::glassShare), LaminateDefaults.glassDensity(),
                 figures.given("roll width of " + m.getName(), LENGTH, m.getWidth()), figures.given("roll length of " + m.getName(), LENGTH, m.getLength()),
                 figures.given("lay rate of " + m.getName(), AREA_RATE, m.getLay()), stock(m)));
     }
@@ -156,10 +157,10 @@ final class MaterialReader {
     }
 
     Sheet sheet(mouldwright.model.Sheet m) {
-        return once(m, s -> new Sheet(m.getName(), figures.given("sheet width", LENGTH, m.getWidth()).orElseGet(Defaults::sheetWidth),
-                figures.given("sheet length", LENGTH, m.getLength()).orElseGet(Defaults::sheetLength),
+        return once(m, s -> new Sheet(m.getName(), figures.given("sheet width", LENGTH, m.getWidth()).orElseGet(FrameDefaults::sheetWidth),
+                figures.given("sheet length", LENGTH, m.getLength()).orElseGet(FrameDefaults::sheetLength),
                 required("sheet thickness", LENGTH, m.getThickness(), m, PlugPackage.Literals.SHEET__THICKNESS),
-                figures.given("sheet density", DENSITY, m.getDensity()).orElseGet(Defaults::sheetDensity),
+                figures.given("sheet density", DENSITY, m.getDensity()).orElseGet(FrameDefaults::sheetDensity),
                 figures.given("kerf", LENGTH, m.getKerf()), figures.given("margin", LENGTH, m.getMargin()), grain(m), sheetStock(m), sizes(m)));
     }
 

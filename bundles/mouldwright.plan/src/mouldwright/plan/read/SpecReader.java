@@ -14,7 +14,6 @@ import mouldwright.model.PlugPackage.Literals;
 import mouldwright.plan.spec.Acceptance;
 import mouldwright.plan.spec.Airing;
 import mouldwright.plan.spec.Consumable;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Schedule;
@@ -79,9 +78,9 @@ public final class SpecReader {
                 ? Optional.of(materials.rates(m.getRates())) : Optional.empty();
         var crew = figures.whole(m.getCrew(), m, Literals.PLUG__CREW);
         Given persons = crew.isPresent()
-                ? Given.of("crew", RATIO, crew.getAsInt(), figures.origin(m, Literals.PLUG__CREW)) : Defaults.persons();
-        Given shop = figures.given("shop temperature", TEMPERATURE, m.getShop()).orElseGet(Defaults::shopTemperature);
-        return new Workshop(shop, persons, wage(m, figures), figures.given("working day", TIME, m.getDay()).orElseGet(Defaults::day),
+                ? Given.of("crew", RATIO, crew.getAsInt(), figures.origin(m, Literals.PLUG__CREW)) : ShopDefaults.persons();
+        Given shop = figures.given("shop temperature", TEMPERATURE, m.getShop()).orElseGet(ShopDefaults::shopTemperature);
+        return new Workshop(shop, persons, wage(m, figures), figures.given("working day", TIME, m.getDay()).orElseGet(ShopDefaults::day),
                 figures.date(m.getStart(), m, Literals.PLUG__START), rates, m.getCurrency() == null ? "" : m.getCurrency(),
                 week(m, figures), air(m.getAir(), shop, figures), consumables(m, figures, materials), wanted(m, figures));
     }

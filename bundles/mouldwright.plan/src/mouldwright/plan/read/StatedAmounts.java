@@ -75,7 +75,7 @@ public final class StatedAmounts {
         message.ifPresent(m -> problems.add(ReadProblem.Kind.BOUNDS, amount, null, m, fix(amount, si, bare, expected)));
         if (message.isEmpty())
             expected.usual().filter(usual -> si < usual.least() || si > usual.most()).ifPresent(usual -> problems.add(ReadProblem.Kind.MAGNITUDE, amount, null,
-                    Written.of(amount) + " is far from what is met: " + shown(usual.least(), expected) + " to " + shown(usual.most(), expected), "is the unit right?"));
+                    Written.of(amount) + " is far from what is met: " + shown(usual.least(), expected) + " to " + shown(usual.most(), expected), meant(amount, si, bare, expected, usual)));
         return message.isEmpty();
     }
 
@@ -89,6 +89,13 @@ public final class StatedAmounts {
         Optional<Double> meant = LikelyUnit.of(amount, dimension).filter(unit -> !unit.equals(measure.getUnit())).flatMap(Units::find)
                 .filter(unit -> unit.dimension().equals(dimension)).flatMap(unit -> Units.find(measure.getUnit()).map(old -> si / old.toSi(1) * unit.toSi(1)));
         return meant.filter(value -> value > expected.least() && value <= expected.most()).map(value -> LikelyUnit.fix(amount, dimension)).orElse("");
+    }
+
+    /** A bare share that is usual as per cent was meant so. */
+    private static String meant(Amount amount, double si, boolean bare, Expected expected, Expected.Usual usual) {
+        boolean percent = expected.share() && bare && si / 100 >= usual.least() && si / 100 <= usual.most();
+        String written = percent ? LikelyUnit.percent(amount) : "";
+        return written.isEmpty() ? "is the unit right?" : written;
     }
 
     private static Optional<String> outOfBounds(String written, double si, boolean bare, Expected expected) {

@@ -13,7 +13,7 @@ import mouldwright.geometry.nest.NestSheet;
 import mouldwright.geometry.nest.Nester;
 import mouldwright.geometry.nest.Turns;
 import mouldwright.plan.BuildPlan;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Sheet;
@@ -38,7 +38,7 @@ public final class SheetLaying {
     }
 
     private static SheetLayout lay(Sheet sheet, List<PlatePart> parts, SheetChoice choice, Consumer<NestProgress> progress, BooleanSupplier cancelled) {
-        Given kerf = sheet.kerf().orElseGet(Defaults::kerf), margin = sheet.margin().orElseGet(Defaults::margin);
+        Given kerf = sheet.kerf().orElseGet(FrameDefaults::kerf), margin = sheet.margin().orElseGet(FrameDefaults::margin);
         List<NestPart> pieces = parts.stream().flatMap(part -> Collections.nCopies(part.quantity(), piece(part, sheet.grain(), choice)).stream())
                 .toList();
         NestOrder order = new NestOrder(sizes(sheet), kerf.likely(), margin.likely(), pieces, choice.trials().orElse(NestOrder.usualTrials(pieces.size())),

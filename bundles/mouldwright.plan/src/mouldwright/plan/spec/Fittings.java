@@ -46,6 +46,6 @@ public record Fittings(Given holes, List<HolePlace> places, Join join, Optional<
 
     /** Where nothing is stated. */
     public static Fittings assumed() {
-        return new Fittings(Defaults.holes(), List.of(), new Join.Strap(Optional.empty()), Optional.empty(), Optional.empty(), Defaults.gauge());
+        return new Fittings(FrameDefaults.holes(), List.of(), new Join.Strap(Optional.empty()), Optional.empty(), Optional.empty(), FrameDefaults.gauge());
     }
 }

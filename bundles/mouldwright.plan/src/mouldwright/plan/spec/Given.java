@@ -31,6 +31,13 @@ public record Given(String name, Dimension dimension, double low, double likely,
         return new Given(name, dimension, value, value, value, origin);
     }
 
+    /** A figure that nobody stated.
+     *  @param value  SI
+     *  @param reason why it is this and no other */
+    static Given byDefault(String name, Dimension dimension, double value, String reason) {
+        return of(name, dimension, value, new Origin.Assumed(reason));
+    }
+
     /** @return true where a low and a high were stated that differ */
     public boolean ranged() {
         return low < high;

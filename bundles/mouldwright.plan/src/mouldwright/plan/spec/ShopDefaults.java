@@ -2,10 +2,32 @@ package mouldwright.plan.spec;
 
 import mouldwright.units.Dimension;
 
-/** Defaults of the programme, the order list and the air, each with the reason for its figure; the others are in {@link Defaults}. */
+/** Defaults of shop and crew, the programme, the order list and the air, each with the reason for its figure. */
 public final class ShopDefaults {
 
     private ShopDefaults() { }
+
+    /** Shop temperature, degC. */
+    public static Given shopTemperature() {
+        return Given.byDefault("shop temperature", Dimension.TEMPERATURE, 20,
+                "gel times and foam yields are commonly stated at 20 degC");
+    }
+
+    /** Persons at work. */
+    public static Given persons() {
+        return Given.byDefault("crew", Dimension.RATIO, 1, "the spec states no crew, so one person is reckoned with");
+    }
+
+    /** Working day, s. */
+    public static Given day() {
+        return Given.byDefault("working day", Dimension.TIME, 8 * 3600.0, "a common working day of eight hours");
+    }
+
+    /** Labour of one pot, s. */
+    public static Given potLabour() {
+        return new Given("labour of a pot", Dimension.TIME, 3 * 60, 5 * 60, 10 * 60.0,
+                new Origin.Assumed("weighing, mixing and cleaning up; from memory of such jobs, so note your own"));
+    }
 
     /** Working days of a week. */
     public static WorkingWeek week() {
@@ -20,7 +42,7 @@ public final class ShopDefaults {
 
     /** What the styrene in the air is to be kept to, a share by volume. */
     public static Given airLimit() {
-        return assumed("styrene limit in the air", Dimension.RATIO, 20e-6,
+        return Given.byDefault("styrene limit in the air", Dimension.RATIO, 20e-6,
                 "20 ppm, the ACGIH figure of 1996; laws differ between 10 and 100 ppm, and the law of the place counts");
     }
 
@@ -38,7 +60,7 @@ public final class ShopDefaults {
 
     /** Wait until a laminate is hard, s. */
     public static Given hard() {
-        return assumed("hard after", Dimension.TIME, 12 * 3600.0, "left overnight before it is sanded; common practice");
+        return Given.byDefault("hard after", Dimension.TIME, 12 * 3600.0, "left overnight before it is sanded; common practice");
     }
 
     /** Share of resin that stays in pots, on rollers and brushes. */
@@ -54,11 +76,7 @@ public final class ShopDefaults {
 
     /** Weight one person is asked to lift at most, kg. */
     public static Given liftPerPerson() {
-        return assumed("lift per person", Dimension.MASS, 25,
+        return Given.byDefault("lift per person", Dimension.MASS, 25,
                 "25 kg is a common guideline for good handling close to the body; the law of the place and the person count");
-    }
-
-    private static Given assumed(String name, Dimension dimension, double value, String reason) {
-        return Given.of(name, dimension, value, new Origin.Assumed(reason));
     }
 }

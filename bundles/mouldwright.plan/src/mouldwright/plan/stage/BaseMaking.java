@@ -10,9 +10,9 @@ import mouldwright.geometry.plane.Outline;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.geometry.plane.Region;
 import mouldwright.plan.Member;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.FrameDefaults;
 
 /** Makes what the plates are set up on: the board, seen from above with aft to the right and starboard up, and the ladder under it. */
 final class BaseMaking {
@@ -64,8 +64,8 @@ final class BaseMaking {
     }
 
     private List<Member> ladder(Fittings.Strongback ladder) {
-        double margin = frame.fittings().base().map(Fittings.Base::margin).orElseGet(Defaults::baseMargin).likely();
-        double apart = ladder.apart().orElseGet(() -> Defaults.railsApart(broadest())).likely();
+        double margin = frame.fittings().base().map(Fittings.Base::margin).orElseGet(FrameDefaults::baseMargin).likely();
+        double apart = ladder.apart().orElseGet(() -> FrameDefaults.railsApart(broadest())).likely();
         double between = apart - 2 * ladder.width().likely();
         List<Member> members = new ArrayList<>(List.of(new Member("strongback.rail", "Strongback rail", ladder.width().likely(), ladder.depth().likely(),
                 made.backboneLength() + 2 * margin, 2,

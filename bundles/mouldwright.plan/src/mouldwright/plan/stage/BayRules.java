@@ -6,8 +6,8 @@ import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.BaySpan;
 import mouldwright.plan.spec.Body;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.FillDefaults;
 import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Spec;
 import mouldwright.plan.spec.Station;
@@ -27,7 +27,7 @@ final class BayRules {
         PlanFault fault = from.isEmpty() || to.isEmpty()
                 ? PlanFault.of(PlanFault.Kind.NAME, span.origin(), "bay " + span.from() + " to " + span.to(),
                         "no station is called " + (from.isEmpty() ? span.from() : span.to()), "name a station")
-                : PlanFault.of(PlanFault.Kind.NAME, span.origin(), "bay " + span.from() + " to " + span.to(),
+                : PlanFault.of(PlanFault.Kind.SPAN, span.origin(), "bay " + span.from() + " to " + span.to(),
                         span.to() + " does not stand aft of " + span.from(), "name the forward station first");
         if (!measurements.faults().contains(fault))
             measurements.report(fault);
@@ -53,7 +53,7 @@ final class BayRules {
             if (rule.attitude().isPresent() && holds(spec.body(), rule, bay, measurements))
                 attitude = rule.attitude();
         if (attitude.isEmpty())
-            measurements.assume(Assumption.choice("pour", Fill.Attitude.UPRIGHT.words(), Defaults.upright()));
+            measurements.assume(Assumption.choice("pour", Fill.Attitude.UPRIGHT.words(), FillDefaults.upright()));
         return attitude.orElse(Fill.Attitude.UPRIGHT);
     }
 

@@ -9,7 +9,7 @@ import mouldwright.plan.ledger.Ledger;
 /** Writes figures of the parting boards a mould is laid up against, half by half. */
 final class BoardWriting {
 
-    private static final String HOW = "strip between parting line and flange edge, square to the pull, laid out flat field by field";
+    private static final String HOW = "strip between parting line and flange edge, square to the pull, laid out flat field by field; over an end face straight, with the corner to the next board";
 
     private BoardWriting() { }
 

@@ -20,7 +20,7 @@ final class BodyFaults {
         this.measurements = measurements;
     }
 
-    void report(SectionFault fault, Station station) {
+    void report(SectionFault fault, Station station, Body body) {
         PlanFault.Kind kind = fault.blocking() ? PlanFault.Kind.SECTION : PlanFault.Kind.SECTION_DOUBTFUL;
         measurements.report(switch (fault) {
             case SectionFault.TooFewPoints f -> section(kind, station.origin(), station,
@@ -30,11 +30,11 @@ final class BodyFaults {
             case SectionFault.BadFigure f -> section(kind, station.origin(), station,
                     f.what() + " of " + f.value() + " makes no section", "correct it");
             case SectionFault.PointsDoubled f -> section(kind, place(station, f.second()), station,
-                    "the same point twice", "drop one of them");
+                    "the same point twice", "drop one of them").mendedBy(ShapeMending.drop(station, f.first(), f.second()));
             case SectionFault.CrossesItself f -> section(kind, station.origin(), station,
                     "the outline crosses itself near " + where(f.y(), f.z()), "put the points in order from bottom centre");
             case SectionFault.WrongWayRound f -> section(kind, station.origin(), station,
-                    "the outline runs the wrong way round", "reverse the points: from bottom centre, starboard side first");
+                    "the outline runs the wrong way round", "reverse the points: from bottom centre, starboard side first").mendedBy(ShapeMending.reverse(station));
             case SectionFault.NotOnCentreline f -> section(kind, place(station, f.point()), station,
                     "a full section starts and ends at the centreline", "set its half-breadth to 0").at(f.y(), Dimension.LENGTH);
             case SectionFault.NotClosed f -> section(kind, station.origin(), station,
@@ -46,7 +46,7 @@ final class BodyFaults {
                     .at(f.radius(), Dimension.LENGTH).against(f.largest(), Dimension.LENGTH);
             case SectionFault.Overshoot f -> section(kind, place(station, f.point()), station,
                     "the curve swings past its points near " + where(f.y(), f.z()), "mark a knuckle, or add a point")
-                    .at(f.by(), Dimension.LENGTH);
+                    .at(f.by(), Dimension.LENGTH).mendedBy(ShapeMending.corner(station, f.point(), body));
             case SectionFault.LineNotPlaced f -> section(kind, station.origin(), station,
                     "line " + f.line() + " is placed where the outline does not pass", "place it on the outline");
             case SectionFault.LineTwice f -> section(kind, station.origin(), station,
@@ -66,11 +66,14 @@ final class BodyFaults {
                     "it stands where " + shaping.get(f.fore()).name() + " stands", "move or drop one of them");
             case LoftFault.KindsDiffer f -> loft(shaping.get(f.aft()), "a half section meets a full one", "state all alike");
             case LoftFault.LineMissing f -> loft(shaping.get(f.missingAt()), "line " + f.line() + " is missing here, but on "
-                    + shaping.get(f.missingAt() == f.fore() ? f.aft() : f.fore()).name(), "mark the line on both");
+                    + shaping.get(f.missingAt() == f.fore() ? f.aft() : f.fore()).name(), "mark the line on both")
+                    .mendedBy(ShapeMending.line(shaping.get(f.missingAt()), shaping.get(f.missingAt() == f.fore() ? f.aft() : f.fore()), f.line()));
             case LoftFault.LinesCross f -> loft(shaping.get(f.aft()), "line " + f.line() + " comes in another order than at "
                     + shaping.get(f.fore()).name(), "mark the lines in one order");
             case LoftFault.KnucklesDiffer f -> loft(shaping.get(f.aft()), between(f) + ": " + f.aftCount()
-                    + " knuckles here, " + f.foreCount() + " at " + shaping.get(f.fore()).name(), "mark the nearest point as a knuckle");
+                    + " knuckles here, " + f.foreCount() + " at " + shaping.get(f.fore()).name(), "mark the nearest point as a knuckle")
+                    .mendedBy(f.aftCount() < f.foreCount() ? ShapeMending.knuckle(shaping.get(f.aft()), shaping.get(f.fore()), f.from(), f.to(), body)
+                            : ShapeMending.knuckle(shaping.get(f.fore()), shaping.get(f.aft()), f.from(), f.to(), body));
             case LoftFault.PinchedInside f -> loft(shaping.get(f.station()),
                     "only an end of the body may be a point or a knife edge", "give it a section with area");
             case LoftFault.NoBody f -> PlanFault.of(PlanFault.Kind.LOFT, whole, "stations", "no section has an area",

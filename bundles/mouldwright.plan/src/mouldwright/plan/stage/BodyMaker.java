@@ -2,6 +2,7 @@ package mouldwright.plan.stage;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +41,8 @@ final class BodyMaker {
     private final Body body;
     private final Measurements measurements;
     private final Map<String, Station> byName = new HashMap<>();
+    /** Stations that rest on a circle that was told. */
+    private final Set<String> circled = new HashSet<>();
     private final BodyFaults faults;
 
     BodyMaker(Body body, Measurements measurements) {
@@ -70,7 +73,7 @@ final class BodyMaker {
         for (Station station : body.stations()) {
             if (byName.putIfAbsent(station.name(), station) != null) {
                 sound = false;
-                measurements.report(PlanFault.of(PlanFault.Kind.NAME, station.origin(), "station " + station.name(),
+                measurements.report(PlanFault.of(PlanFault.Kind.NAME_TWICE, station.origin(), "station " + station.name(),
                         "two stations are called " + station.name(), "rename one of them"));
             }
         }
@@ -82,8 +85,9 @@ final class BodyMaker {
         if (form.isEmpty() || !statedSizesMakeSense(station))
             return Optional.empty();
         SectionResult result = Section.of(form.get(), kind(), new SectionRules(OVERSHOOT));
-        if (!(station.form() instanceof Form.Like) || sectionOf(station).isPresent())
-            result.faults().forEach(fault -> faults.report(fault, station));
+        Optional<SectionResult> base = station.form() instanceof Form.Like like ? sectionOf(like) : Optional.empty();
+        if (!(station.form() instanceof Form.Like) || base.filter(of -> of.section().isPresent()).isPresent())
+            result.faults().stream().filter(fault -> fault.blocking() || base.filter(of -> !of.faults().isEmpty()).isEmpty()).forEach(fault -> faults.report(fault, station, body));
         return result.section().filter(section -> canBeBuilt(station, section));
     }
 
@@ -114,11 +118,11 @@ final class BodyMaker {
         return sound;
     }
 
-    /** The section a station is like, if that is sound: a fault of its own is told there and not again here. */
-    private Optional<Section> sectionOf(Station like) {
-        Station other = like.form() instanceof Form.Like form ? byName.get(form.station()) : null;
+    /** What came of the section a station is like: a fault of its own is told there and not again here. */
+    private Optional<SectionResult> sectionOf(Form.Like like) {
+        Station other = byName.get(like.station());
         return other == null || other.form() instanceof Form.Lofted ? Optional.empty()
-                : form(other, new HashSet<>()).flatMap(form -> Section.of(form, kind(), new SectionRules(OVERSHOOT)).section());
+                : form(other, new HashSet<>()).map(form -> Section.of(form, kind(), new SectionRules(OVERSHOOT)));
     }
 
     private SectionKind kind() {
@@ -134,7 +138,7 @@ final class BodyMaker {
             case Form.Pointed(double y, double z) -> Optional.of(new SectionForm.Nose(y, z));
             case Form.Like like -> like(station, like, asked);
             case Form.Lofted lofted -> {
-                measurements.report(PlanFault.of(PlanFault.Kind.NAME, station.origin(), "station " + station.name(),
+                measurements.report(PlanFault.of(PlanFault.Kind.LIKE_NOTHING, station.origin(), "station " + station.name(),
                         station.name() + " is lofted and has no section that another could be like",
                         "name a station that shapes the body"));
                 yield Optional.empty();
@@ -145,14 +149,20 @@ final class BodyMaker {
     private Optional<SectionForm> like(Station station, Form.Like like, Set<String> asked) {
         Station other = byName.get(like.station());
         if (other == null || !asked.add(station.name())) {
-            String message = other == null ? "no station is called " + like.station()
-                    : station.name() + " is like " + like.station() + ", which in the end is like it";
-            measurements.report(PlanFault.of(PlanFault.Kind.NAME, station.origin(), "station " + station.name(), message,
-                    "name a station with a section of its own"));
+            if (other == null)
+                refuse(station, PlanFault.Kind.NAME, "no station is called " + like.station());
+            else if (Collections.disjoint(circled, asked)) {
+                circled.addAll(asked);
+                refuse(station, PlanFault.Kind.LIKE_CIRCLE, station.name() + " is like " + like.station() + ", which in the end is like it");
+            }
             return Optional.empty();
         }
         return form(other, asked).map(of -> marked(new SectionForm.Scaled(of, like.scaleY(), like.scaleZ(),
                 like.aboutY(), like.aboutZ(), like.raised()), like.lines()));
+    }
+
+    private void refuse(Station station, PlanFault.Kind kind, String message) {
+        measurements.report(PlanFault.of(kind, station.origin(), "station " + station.name(), message, "name a station with a section of its own"));
     }
 
     private static OutlinePoint point(Form.Point point) {

@@ -17,7 +17,7 @@ import mouldwright.plan.Measurements;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.spec.Carve;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FairDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Spec;
@@ -111,6 +111,6 @@ final class CarveStage implements Stage {
     }
 
     private static Given rate(Spec spec) {
-        return spec.shop().rates().flatMap(Rates::carve).orElseGet(Defaults::carveRate);
+        return spec.shop().rates().flatMap(Rates::carve).orElseGet(FairDefaults::carveRate);
     }
 }

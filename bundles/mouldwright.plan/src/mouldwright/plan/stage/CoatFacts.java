@@ -4,8 +4,8 @@ import java.util.List;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.Coating;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Finish;
+import mouldwright.plan.spec.FinishDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.units.Dimension;
 
@@ -15,11 +15,11 @@ final class CoatFacts {
     private CoatFacts() { }
 
     static Given wet(Coating coating) {
-        return coating.wet().orElseGet(Defaults::wetFilm);
+        return coating.wet().orElseGet(FinishDefaults::wetFilm);
     }
 
     static Given transfer(Coating coating) {
-        return coating.transfer().orElseGet(Defaults::transfer);
+        return coating.transfer().orElseGet(FinishDefaults::transfer);
     }
 
     /** Whether it spreads by volume, as film and primer do, and not by mass, as paste wax does. */

@@ -8,8 +8,8 @@ import mouldwright.plan.Hazard;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.spec.Coating;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Finish;
+import mouldwright.plan.spec.FinishDefaults;
 import mouldwright.process.Air;
 
 /** What is to be done to put coats on, and what they use up. */
@@ -24,7 +24,7 @@ final class CoatWork {
         for (int i = 0; i < coats.size(); i++) {
             Finish.Coats one = coats.get(i);
             int count = one.count();
-            Node labour = ledger.step("labour of coats", TIME).from(count + " x area / coating rate", List.of(area, ledger.given(Defaults.coatRate())),
+            Node labour = ledger.step("labour of coats", TIME).from(count + " x area / coating rate", List.of(area, ledger.given(FinishDefaults.coatRate())),
                     v -> count * v[0] / v[1]).source("by rate");
             Task task = Task.of(id + (i + 1), "Put on " + CoatWriting.words(one), labour).persons(2);
             tasks.addNext(released(one.coating(), count, area, paused(one, task, ledger), ledger));

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.FillDefaults;
 
 /** How long a lift is left before the next one: max(firm, s2 / (pi2 a)), written in a ledger.
  *
@@ -25,7 +25,7 @@ final class Cooling {
         Node thickness = thickness(fill, bay, room, height, lifts, ledger);
         return ledger.quantity(bay.bay().id("wait"), "Wait after a lift, " + bay.bay().words(), TIME)
                 .from("greater of firm time and s^2 / (pi^2 x thermal diffusivity of foam)",
-                        List.of(ledger.given(FoamFacts.firm(fill.foam())), thickness, ledger.given(Defaults.foamDiffusivity())),
+                        List.of(ledger.given(FoamFacts.firm(fill.foam())), thickness, ledger.given(FillDefaults.foamDiffusivity())),
                         v -> Math.max(v[0], v[1] * v[1] / (Math.PI * Math.PI * v[2])))
                 .source("heat conduction in a slab that cools from both faces, slowest term (textbook); diffusivity assumed");
     }

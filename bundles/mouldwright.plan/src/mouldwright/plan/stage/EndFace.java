@@ -1,6 +1,7 @@
 package mouldwright.plan.stage;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import mouldwright.geometry.draft.DraftOrder;
@@ -37,21 +38,26 @@ final class EndFace {
 
     /** What a part covers of a face, with the edges it has there.
      *  @param share   empty where it does not reach the face
-     *  @param parting length of its parting line over the face, m
+     *  @param cuts    its parting lines over the face
      *  @param open    length of the face's edge beyond which nothing is moulded, m */
-    record Cut(Optional<MouldMeasures.EndShare> share, double parting, double open) { }
+    record Cut(Optional<MouldMeasures.EndShare> share, List<MouldMeasures.FaceCut> cuts, double open) {
+        double parting() {
+            return cuts.stream().mapToDouble(MouldMeasures.FaceCut::length).sum();
+        }
+    }
 
     Cut cut(Mould.Part part, DraftOrder order) {
         boolean reached = forward ? order.region().fromX() <= slice.x() : order.region().toX() >= slice.x();
         if (!reached)
-            return new Cut(Optional.empty(), 0, 0);
+            return new Cut(Optional.empty(), List.of(), 0);
         Optional<double[]> line = line(part, order);
         List<PlanePoint> kept = line.map(this::kept).orElse(outline);
         double area = line.isPresent() ? slice.area() * area(kept) / area(outline) : slice.area();
         double breadth = extent(kept, true), height = extent(kept, false);
         double draft = Math.asin(Math.clamp(order.pull().x() * (forward ? -1 : 1), -1.0, 1.0));
+        List<MouldMeasures.FaceCut> cuts = line.map(this::cuts).orElse(List.of());
         return new Cut(area > 0 ? Optional.of(new MouldMeasures.EndShare(end.station().name(), area, Math.min(breadth, height),
-                Math.max(breadth, height), draft)) : Optional.empty(), line.map(this::chord).orElse(0.0), bareEdge(order, line.isPresent()));
+                Math.max(breadth, height), draft, cuts)) : Optional.empty(), cuts, bareEdge(order, line.isPresent()));
     }
 
     /** The straight cut a y + b z + c = 0, with what is kept on its positive side; empty where the part takes the whole face. */
@@ -106,23 +112,20 @@ final class EndFace {
         return kept;
     }
 
-    /** Length of the cut inside the outline. */
-    private double chord(double[] line) {
-        List<Double> crossings = new ArrayList<>();
-        double size = Math.hypot(line[0], line[1]);
+    /** The cut inside the outline, in as many lengths as the outline leaves it. */
+    private List<MouldMeasures.FaceCut> cuts(double[] line) {
+        List<PlanePoint> crossings = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
             PlanePoint p = outline.get(i), q = outline.get((i + 1) % outline.size());
             double at = value(line, p), next = value(line, q);
-            if (at < 0 != next < 0) {
-                PlanePoint c = between(p, q, at / (at - next));
-                crossings.add((line[1] * c.y() - line[0] * c.z()) / size);
-            }
+            if (at < 0 != next < 0)
+                crossings.add(between(p, q, at / (at - next)));
         }
-        crossings.sort(Double::compare);
-        double length = 0;
+        crossings.sort(Comparator.comparingDouble(c -> line[1] * c.y() - line[0] * c.z()));
+        List<MouldMeasures.FaceCut> cuts = new ArrayList<>();
         for (int i = 0; i + 1 < crossings.size(); i += 2)
-            length += crossings.get(i + 1) - crossings.get(i);
-        return length;
+            cuts.add(new MouldMeasures.FaceCut(slice.x(), crossings.get(i), crossings.get(i + 1)));
+        return cuts;
     }
 
     private double bareEdge(DraftOrder order, boolean cut) {

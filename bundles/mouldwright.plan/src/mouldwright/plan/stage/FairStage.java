@@ -12,8 +12,9 @@ import mouldwright.plan.Assumption;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FairDefaults;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.LaminateDefaults;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
@@ -83,10 +84,10 @@ final class FairStage implements Stage {
     }
 
     private static Given lap(Spec spec) {
-        return spec.skin().map(Skin::lap).orElseGet(Defaults::lap);
+        return spec.skin().map(Skin::lap).orElseGet(LaminateDefaults::lap);
     }
 
     private static Given rate(Spec spec) {
-        return spec.shop().rates().flatMap(Rates::fair).orElseGet(Defaults::fairRate);
+        return spec.shop().rates().flatMap(Rates::fair).orElseGet(FairDefaults::fairRate);
     }
 }

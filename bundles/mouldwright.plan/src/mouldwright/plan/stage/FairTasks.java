@@ -6,7 +6,7 @@ import java.util.List;
 import mouldwright.plan.Hazard;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FairDefaults;
 
 /** What is to be done to fair the foam: what surveys found is mended and measured again, then all is faired. */
 final class FairTasks {
@@ -29,11 +29,11 @@ final class FairTasks {
 
     private void place(FairMeasures.Place place) {
         if (place.open()) {
-            Task mend = Task.of("fair.mend." + place.number(), "Mend: " + place.words(), ledger.given(Defaults.mendLabour())).cautions(Hazard.STYRENE, Hazard.PEROXIDE, Hazard.DUST);
+            Task mend = Task.of("fair.mend." + place.number(), "Mend: " + place.words(), ledger.given(FairDefaults.mendLabour())).cautions(Hazard.STYRENE, Hazard.PEROXIDE, Hazard.DUST);
             tasks.addNext(place.remedy() instanceof FairMeasures.Filler(int layers) ? mend.wait(hard(layers)) : mend);
         }
         if (place.toMeasure())
-            tasks.addNext(Task.of("fair.measure." + place.number(), "Measure again: " + place.words(), ledger.given(Defaults.remeasureLabour())));
+            tasks.addNext(Task.of("fair.measure." + place.number(), "Measure again: " + place.words(), ledger.given(FairDefaults.remeasureLabour())));
     }
 
     private Node hard(int layers) {

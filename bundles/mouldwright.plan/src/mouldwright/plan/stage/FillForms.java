@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.FillDefaults;
 
 /** What shutters the bays in, written in a ledger: shuttering, stand-offs, release film and the packing of pockets. */
 final class FillForms {
@@ -40,7 +40,7 @@ final class FillForms {
         ledger.quantity("fill.packing", "Packing of pockets", VOLUME).sum("sum over the bays", packings).source("sum");
         Node packed = ledger.step("faces of the packing", AREA).sum("sum over the bays", wrapped).source("sum");
         ledger.quantity("fill.film.area", "Release film on shuttering and packing", AREA)
-                .from("(shuttering + faces of the packing) x (1 + laps and folds)", List.of(shuttering, packed, ledger.given(Defaults.filmLap())),
+                .from("(shuttering + faces of the packing) x (1 + laps and folds)", List.of(shuttering, packed, ledger.given(FillDefaults.filmLap())),
                         v -> (v[0] + v[1]) * (1 + v[2]))
                 .source("foam sticks to all it touches: whatever is to come off again is lined; add 10 % for overlapping sheet work");
         standoffs();
@@ -48,7 +48,7 @@ final class FillForms {
 
     /** None where nothing is overfilled: the shuttering lies on the plates then. */
     private void standoffs() {
-        Node pitch = ledger.given(Defaults.standoffPitch());
+        Node pitch = ledger.given(FillDefaults.standoffPitch());
         Node overfill = ledger.given(fill.overfill());
         List<Node> counts = new ArrayList<>();
         for (Rooms.Edge edge : rooms.standoffs())

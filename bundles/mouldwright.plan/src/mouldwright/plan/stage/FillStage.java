@@ -21,8 +21,8 @@ import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.FillDefaults;
 import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Spec;
@@ -60,11 +60,11 @@ final class FillStage implements Stage {
         shells(fill).forEach(guard::size);
         guard.size(FoamFacts.lift(foam));
         for (Foam.YieldRow row : foam.yield())
-            guard.above(Given.of("yield", RATIO, row.share(), row.origin()), 0)
+            guard.positive(Given.of("yield", RATIO, row.share(), row.origin()))
                     .below(Given.of("yield", RATIO, row.share(), row.origin()), Math.nextUp(1.0));
         long temperatures = foam.yield().stream().mapToDouble(Foam.YieldRow::temperature).distinct().count();
         if (temperatures < foam.yield().size()) {
-            measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, foam.yield().getFirst().origin(), "yield table",
+            measurements.report(PlanFault.of(PlanFault.Kind.YIELD_TABLE, foam.yield().getFirst().origin(), "yield table",
                     "the yield table states a temperature twice", "drop one of the rows"));
             return false;
         }
@@ -76,7 +76,7 @@ final class FillStage implements Stage {
         List<Foam.YieldRow> rows = foam.yield().stream().sorted(java.util.Comparator.comparingDouble(Foam.YieldRow::temperature)).toList();
         for (int i = 1; i < rows.size(); i++)
             if (rows.get(i).share() < rows.get(i - 1).share()) {
-                measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, rows.get(i).origin(), "yield table of " + foam.name(),
+                measurements.report(PlanFault.of(PlanFault.Kind.YIELD_TABLE, rows.get(i).origin(), "yield table of " + foam.name(),
                         "the yield of " + foam.name() + " falls as it gets warmer", "correct the row: warm foam rises more")
                         .at(rows.get(i).share(), RATIO).against(rows.get(i - 1).share(), RATIO));
                 return false;
@@ -239,7 +239,7 @@ final class FillStage implements Stage {
             inPlace.from("mass / cavity", List.of(mass, cavity), v -> v[0] / v[1]).source("a foam that rose less is denser");
         ledger.quantity("fill.pots", "Foam, pots", RATIO)
                 .sum("sum over the lifts", bays.stream().flatMap(bay -> bay.pots().stream()).toList()).source("sum");
-        Node trial = ledger.quantity("fill.trial.mass", "Trial cup", MASS).same(ledger.given(Defaults.trialCup()))
+        Node trial = ledger.quantity("fill.trial.mass", "Trial cup", MASS).same(ledger.given(FillDefaults.trialCup()))
                 .source("the first pour of a job: cream and rise of today's foam in today's shop");
         mix.partA(ledger.quantity("fill.trial.a", "Trial cup, part A", MASS), trial);
         mix.partB(ledger.quantity("fill.trial.b", "Trial cup, part B", MASS), trial);

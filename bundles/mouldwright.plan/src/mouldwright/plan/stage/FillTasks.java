@@ -9,10 +9,11 @@ import java.util.Map;
 import mouldwright.plan.Hazard;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fill;
+import mouldwright.plan.spec.FillDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Rates;
+import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Spec;
 import mouldwright.process.Pour;
 
@@ -35,7 +36,7 @@ final class FillTasks {
 
     FillTasks(Spec spec, Ledger ledger, TaskBook tasks) {
         this.fill = spec.fill().orElseThrow();
-        this.pot = spec.shop().rates().flatMap(Rates::pot).orElseGet(Defaults::potLabour);
+        this.pot = spec.shop().rates().flatMap(Rates::pot).orElseGet(ShopDefaults::potLabour);
         this.ledger = ledger;
         this.tasks = tasks;
         this.firm = ledger.find("fill.firm").orElseThrow();
@@ -43,7 +44,7 @@ final class FillTasks {
 
     void write(PourOrder order) {
         Node forms = ledger.step("labour of shuttering", TIME)
-                .from("shuttering / shuttering rate", List.of(ledger.find("fill.forms.area").orElseThrow(), ledger.given(Defaults.formRate())), v -> v[0] / v[1])
+                .from("shuttering / shuttering rate", List.of(ledger.find("fill.forms.area").orElseThrow(), ledger.given(FillDefaults.formRate())), v -> v[0] / v[1])
                 .source("by rate; film, stand-offs and packing with it");
         before.add(tasks.add(Task.of("fill.forms", "Set shuttering, film and packing", forms).persons(TURNING)));
         for (PourOrder.Step step : order.steps())
@@ -67,7 +68,7 @@ final class FillTasks {
 
     private void turn(Fill.Attitude to) {
         turns++;
-        String id = tasks.add(Task.of("fill.turn." + turns, "Turn the plug " + to.words(), ledger.given(Defaults.turnLabour())).persons(TURNING).inOneGo()
+        String id = tasks.add(Task.of("fill.turn." + turns, "Turn the plug " + to.words(), ledger.given(FillDefaults.turnLabour())).persons(TURNING).inOneGo()
                 .after(before).cautions(Hazard.LIFTING));
         before = new ArrayList<>(List.of(id));
     }

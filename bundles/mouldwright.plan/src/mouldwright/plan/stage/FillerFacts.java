@@ -1,7 +1,7 @@
 package mouldwright.plan.stage;
 
 import java.util.Optional;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FairDefaults;
 import mouldwright.plan.spec.Filler;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Schedule;
@@ -19,9 +19,9 @@ record FillerFacts(Optional<Filler> filler, Given layer, Given total, Given hard
 
     static FillerFacts of(Spec spec) {
         Optional<Filler> filler = ShapeStage.carve(spec).filler();
-        return new FillerFacts(filler, filler.flatMap(Filler::layer).orElseGet(Defaults::fillerLayer),
-                filler.flatMap(Filler::total).orElseGet(Defaults::fillerTotal), filler.flatMap(Filler::hard).orElseGet(Defaults::fillerHard),
-                spec.skin().map(skin -> firstPly(skin.schedule())).orElse(0.0), Defaults.extraPlies());
+        return new FillerFacts(filler, filler.flatMap(Filler::layer).orElseGet(FairDefaults::fillerLayer),
+                filler.flatMap(Filler::total).orElseGet(FairDefaults::fillerTotal), filler.flatMap(Filler::hard).orElseGet(FairDefaults::fillerHard),
+                spec.skin().map(skin -> firstPly(skin.schedule())).orElse(0.0), FairDefaults.extraPlies());
     }
 
     private static double firstPly(Schedule schedule) {

@@ -10,8 +10,8 @@ import mouldwright.plan.Hazard;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Finish;
+import mouldwright.plan.spec.FinishDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Spec;
@@ -81,6 +81,6 @@ final class FinishStage implements Stage {
     /** How fast a grit is sanded with; the default where the shop states none. */
     private static Given rate(Spec spec, int grit) {
         return spec.shop().rates().stream().map(Rates::sand).flatMap(List::stream).filter(sanding -> sanding.grit() == grit)
-                .map(Rates.Sanding::rate).findFirst().orElseGet(Defaults::sandRate);
+                .map(Rates.Sanding::rate).findFirst().orElseGet(FinishDefaults::sandRate);
     }
 }

@@ -1,6 +1,6 @@
 package mouldwright.plan.stage;
 
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FillDefaults;
 import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Given;
 
@@ -10,35 +10,35 @@ final class FoamFacts {
     private FoamFacts() { }
 
     static Given lift(Foam foam) {
-        return foam.lift().orElseGet(Defaults::lift);
+        return foam.lift().orElseGet(FillDefaults::lift);
     }
 
     static Given pot(Foam foam) {
-        return foam.pot().orElseGet(Defaults::foamPot);
+        return foam.pot().orElseGet(FillDefaults::foamPot);
     }
 
     static Given cream(Foam foam) {
-        return foam.cream().orElseGet(Defaults::creamTime);
+        return foam.cream().orElseGet(FillDefaults::creamTime);
     }
 
     static Given firm(Foam foam) {
-        return foam.firm().orElseGet(Defaults::firm);
+        return foam.firm().orElseGet(FillDefaults::firm);
     }
 
     static Given rise(Foam foam) {
-        return foam.rise().orElseGet(Defaults::riseTime);
+        return foam.rise().orElseGet(FillDefaults::riseTime);
     }
 
     static Given carve(Foam foam) {
-        return foam.carve().orElseGet(Defaults::carveAfter);
+        return foam.carve().orElseGet(FillDefaults::carveAfter);
     }
 
     static Given expansion(Foam foam) {
-        return foam.expansion().orElseGet(Defaults::expansion);
+        return foam.expansion().orElseGet(FillDefaults::expansion);
     }
 
     static Foam.Ratio ratio(Foam foam) {
-        return foam.ratio().orElseGet(Defaults::ratio);
+        return foam.ratio().orElseGet(FillDefaults::ratio);
     }
 
     /** Whether the liquid's density is known, so that its volume follows from its mass. */

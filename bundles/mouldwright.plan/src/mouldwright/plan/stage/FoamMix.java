@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FillDefaults;
 import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Workshop;
@@ -33,7 +33,7 @@ final class FoamMix {
 
     /** As planned, with the share of the yield that practice reaches. */
     FoamMix(Ledger ledger, Foam foam, Workshop shop) {
-        this(ledger, foam, shop, ledger.given(Defaults.yieldPractice()));
+        this(ledger, foam, shop, ledger.given(FillDefaults.yieldPractice()));
     }
 
     /** With the share of the yield that this job's pours have reached.
@@ -47,8 +47,8 @@ final class FoamMix {
         this.shareOfA = shareOfA();
         this.pot = ledger.step("largest pot", MASS)
                 .from("least of pot limit and (cream time - mixing time) x pouring rate",
-                        List.of(ledger.given(FoamFacts.cream(foam)), ledger.given(FoamFacts.pot(foam)), ledger.given(Defaults.mixingTime()),
-                                ledger.given(Defaults.pouringRate())),
+                        List.of(ledger.given(FoamFacts.cream(foam)), ledger.given(FoamFacts.pot(foam)), ledger.given(FillDefaults.mixingTime()),
+                                ledger.given(FillDefaults.pouringRate())),
                         v -> Math.max(Math.min(LEAST_POT, v[1]), Pour.largestPot(v[0], v[1], v[2], v[3])))
                 .source("mixing and pouring must end within cream time");
     }
@@ -57,7 +57,7 @@ final class FoamMix {
         Node temperature = ledger.given(shop.temperature());
         if (foam.yield().isEmpty())
             return ledger.step("yield", RATIO).from("all of the expansion x share reached in practice",
-                    List.of(ledger.given(Defaults.fullYield()), practice), v -> v[0] * v[1]).source("no yield table is stated");
+                    List.of(ledger.given(FillDefaults.fullYield()), practice), v -> v[0] * v[1]).source("no yield table is stated");
         YieldTable table = table(foam);
         List<Node> inputs = new ArrayList<>(List.of(temperature, practice));
         for (Foam.YieldRow row : foam.yield())

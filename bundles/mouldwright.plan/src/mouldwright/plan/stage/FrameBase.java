@@ -14,9 +14,9 @@ import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Measurement;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.FrameDefaults;
 
 /** Figures and orders of what the plates are set up on. It is no part of the plug, so its mass is none of the frame's. */
 final class FrameBase {
@@ -40,7 +40,7 @@ final class FrameBase {
                 List.of(area, ledger.given(base.sheet().thickness()), ledger.given(base.sheet().density())), v -> v[0] * v[1] * v[2]).source("closed form");
         Node used = ledger.quantity("frame.base.sheets.used", "Sheets used for the base, parts of one counted", RATIO).from(
                 "area / (sheet width x sheet length x share of a sheet used)", List.of(area, ledger.given(base.sheet().width()),
-                        ledger.given(base.sheet().length()), ledger.given(Defaults.boardUse())), v -> v[0] / (v[1] * v[2] * v[3])).source("area bound");
+                        ledger.given(base.sheet().length()), ledger.given(FrameDefaults.boardUse())), v -> v[0] / (v[1] * v[2] * v[3])).source("area bound");
         ledger.quantity("frame.base.sheets", "Sheets, for the base", RATIO).from("sheets used", List.of(used), v -> v[0]).roundedUp()
                 .source("area bound; the low figure is the least that nesting could ever reach");
     }
@@ -56,7 +56,7 @@ final class FrameBase {
 
     private static List<Ground> grounds(Frame frame, List<Ground> outline) {
         List<Ground> grounds = new ArrayList<>(outline);
-        grounds.add(new Ground.Figure(frame.fittings().base().map(Fittings.Base::margin).orElseGet(Defaults::baseMargin)));
+        grounds.add(new Ground.Figure(frame.fittings().base().map(Fittings.Base::margin).orElseGet(FrameDefaults::baseMargin)));
         return grounds;
     }
 

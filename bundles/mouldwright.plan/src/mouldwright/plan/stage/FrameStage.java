@@ -17,9 +17,9 @@ import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Spec;
 
@@ -108,9 +108,9 @@ final class FrameStage implements Stage {
     private static Node backbone(Frame frame, Frame.Backbone backbone, Node side, Node thickness, Ledger ledger) {
         if (backbone.timber())
             return ledger.step("backbone", MASS).from("width x side x timber density", List.of(ledger.given(backbone.width()), side,
-                    ledger.given(Defaults.timberDensity())), v -> v[0] * v[1] * v[2]).source("closed form");
+                    ledger.given(FrameDefaults.timberDensity())), v -> v[0] * v[1] * v[2]).source("closed form");
         return ledger.step("backbone", MASS).from("layers x sheet thickness x side x backbone density", List.of(layers(frame, backbone, ledger), thickness, side,
-                ledger.given(Defaults.backboneDensity(frame.sheet()))), v -> v[0] * v[1] * v[2] * v[3]).source("closed form");
+                ledger.given(FrameDefaults.backboneDensity(frame.sheet()))), v -> v[0] * v[1] * v[2] * v[3]).source("closed form");
     }
 
     private static Node layers(Frame frame, Frame.Backbone backbone, Ledger ledger) {
@@ -135,7 +135,7 @@ final class FrameStage implements Stage {
         Node area = alone ? areas.getFirst() : ledger.step("area to cut", AREA).sum("plates + layers of backbones + straps", areas).source("sum");
         Node used = ledger.quantity("frame.sheets.used", "Sheets used, parts of one counted", RATIO)
                 .from(SHEETS,
-                        List.of(area, ledger.given(frame.sheet().width()), ledger.given(frame.sheet().length()), ledger.given(Defaults.sheetUse())),
+                        List.of(area, ledger.given(frame.sheet().width()), ledger.given(frame.sheet().length()), ledger.given(FrameDefaults.sheetUse())),
                         v -> v[0] / (v[1] * v[2] * v[3])).source("area bound");
         ledger.quantity("frame.sheets", alone ? "Sheets, for plates" : "Sheets, for plates and backbones", RATIO)
                 .from("sheets used", List.of(used), v -> v[0])

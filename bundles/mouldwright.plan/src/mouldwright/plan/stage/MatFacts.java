@@ -1,7 +1,7 @@
 package mouldwright.plan.stage;
 
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.LaminateDefaults;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Resin;
 
@@ -11,7 +11,7 @@ final class MatFacts {
     private MatFacts() { }
 
     static Given rollWidth(Mat mat) {
-        return mat.rollWidth().orElseGet(Defaults::rollWidth);
+        return mat.rollWidth().orElseGet(LaminateDefaults::rollWidth);
     }
 
     /** Length of a roll, m; infinite where it is not stated. */
@@ -20,14 +20,14 @@ final class MatFacts {
     }
 
     static Given layRate(Mat mat) {
-        return mat.lay().orElseGet(Defaults::layRate);
+        return mat.lay().orElseGet(LaminateDefaults::layRate);
     }
 
     static Given pot(Resin resin) {
-        return resin.pot().orElseGet(Defaults::resinPot);
+        return resin.pot().orElseGet(LaminateDefaults::resinPot);
     }
 
     static Given hardenerDensity(Resin resin) {
-        return resin.hardener().map(hardener -> hardener.density()).orElseGet(Defaults::hardenerDensity);
+        return resin.hardener().map(hardener -> hardener.density()).orElseGet(LaminateDefaults::hardenerDensity);
     }
 }

@@ -12,7 +12,7 @@ import java.util.Set;
 import mouldwright.plan.ledger.Formula;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.LaminateDefaults;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
@@ -57,7 +57,7 @@ final class MatOrder {
         Node pieces = ledger.step("area of the pieces of " + mat.name(), AREA)
                 .from("width x length of each piece, laps included", inputs, on(mat, list::area)).source("closed form");
         Node length = ledger.quantity(id + "length", "Mat " + mat.name() + ", off the roll", LENGTH)
-                .from("packed length x (1 + spoilt share)", List.of(packed, ledger.given(Defaults.spoiltMat())), v -> v[0] * (1 + v[1]))
+                .from("packed length x (1 + spoilt share)", List.of(packed, ledger.given(LaminateDefaults.spoiltMat())), v -> v[0] * (1 + v[1]))
                 .source("orders come from pieces packed on rolls");
         ledger.quantity(id + "offcut", "Mat " + mat.name() + ", offcuts", AREA)
                 .from("packed length x roll width - pieces", List.of(packed, width, pieces), v -> Math.max(0, v[0] * v[1] - v[2])).source("closed form");

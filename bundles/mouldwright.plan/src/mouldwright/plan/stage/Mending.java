@@ -11,9 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FairDefaults;
 import mouldwright.plan.spec.Filler;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.LaminateDefaults;
 import mouldwright.plan.spec.Spec;
 import mouldwright.process.Paste;
 
@@ -56,7 +57,7 @@ final class Mending {
         if (place.size().along().isEmpty() || place.size().across().isEmpty())
             return;
         sum.add(ledger.quantity(place.id("volume"), "Volume, " + place.words(), VOLUME)
-                .from("fullness x depth x pi/4 x length x width", List.of(ledger.given(Defaults.fullness()), ledger.given(place.size().depth()),
+                .from("fullness x depth x pi/4 x length x width", List.of(ledger.given(FairDefaults.fullness()), ledger.given(place.size().depth()),
                         ledger.given(place.size().along().get()), ledger.given(place.size().across().get())),
                         v -> v[0] * v[1] * Math.PI / 4 * v[2] * v[3])
                 .source("closed form: half an ellipsoid, half a paraboloid, straight walls"));
@@ -99,17 +100,17 @@ final class Mending {
 
     private Node density(Spec spec) {
         if (filler.filler().isPresent())
-            return ledger.given(filler.filler().flatMap(Filler::density).orElseGet(Defaults::fillerDensity));
-        Given resin = spec.skin().map(skin -> skin.schedule().resin().cured()).orElseGet(Defaults::curedResin);
+            return ledger.given(filler.filler().flatMap(Filler::density).orElseGet(FairDefaults::fillerDensity));
+        Given resin = spec.skin().map(skin -> skin.schedule().resin().cured()).orElseGet(LaminateDefaults::curedResin);
         return ledger.quantity("fair.paste.density", "Paste of resin and glass bubbles, density", DENSITY)
                 .from("(1 + bubbles) / (1 / cured resin density + bubbles / particle density)",
-                        List.of(ledger.given(resin), ledger.given(Defaults.bubbles()), ledger.given(Defaults.bubbleDensity())),
+                        List.of(ledger.given(resin), ledger.given(FairDefaults.bubbles()), ledger.given(FairDefaults.bubbleDensity())),
                         v -> Paste.density(List.of(new Paste.Part(1, v[0]), new Paste.Part(v[1], v[2]))))
                 .source("mixture rule, sum m / sum(m / rho), without air; no filler is stated in the carve block");
     }
 
     private void parts(Node mass) {
-        Node bubbles = ledger.given(Defaults.bubbles());
+        Node bubbles = ledger.given(FairDefaults.bubbles());
         ledger.quantity("fair.paste.resin", "Paste, resin", MASS).from("mass / (1 + bubbles)", List.of(mass, bubbles), v -> v[0] / (1 + v[1]))
                 .source("mass balance");
         ledger.quantity("fair.paste.bubbles", "Paste, glass bubbles", MASS)

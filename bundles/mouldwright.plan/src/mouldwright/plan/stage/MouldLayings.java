@@ -7,9 +7,9 @@ import mouldwright.geometry.draft.DraftOrder;
 import mouldwright.geometry.draft.PartAreas;
 import mouldwright.geometry.loft.Slice;
 import mouldwright.geometry.measure.Measured;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Mould;
+import mouldwright.plan.spec.MouldDefaults;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Spec;
 
@@ -59,7 +59,7 @@ final class MouldLayings {
 
     private void fields(MouldMeasures.Piece piece, DraftOrder order, List<SkinMeasures.Field> fields) {
         double from = order.region().fromX(), to = order.region().toX();
-        int lengths = (int) Math.max(1, Math.ceil((to - from) / Defaults.mouldPiece().likely() - 1e-9));
+        int lengths = (int) Math.max(1, Math.ceil((to - from) / MouldDefaults.mouldPiece().likely() - 1e-9));
         for (int i = 0; i < lengths; i++)
             face(piece, order, from + (to - from) * i / lengths, from + (to - from) * (i + 1) / lengths, i + 1).ifPresent(fields::add);
         for (MouldMeasures.EndShare end : piece.ends())

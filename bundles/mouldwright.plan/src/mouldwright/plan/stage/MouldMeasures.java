@@ -6,6 +6,7 @@ import mouldwright.geometry.draft.DraftReport;
 import mouldwright.geometry.draft.PartEdge;
 import mouldwright.geometry.draft.PartingStrip;
 import mouldwright.geometry.measure.Measured;
+import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.plan.spec.Mould;
 import mouldwright.plan.spec.Stiffener;
 
@@ -13,7 +14,7 @@ import mouldwright.plan.spec.Stiffener;
  *  @param pieces    its parts
  *  @param layings   what is laid, in order
  *  @param stiffened what stiffeners stand on its back, kind by kind
- *  @param boards    parting boards, one for each parting line
+ *  @param boards    parting boards, one for each parting line, those over end faces last
  *  @param uncovered moulded surface that no part covers, m2
  *  @param doubled   moulded surface that more than one part covers, m2 */
 public record MouldMeasures(List<Piece> pieces, List<SkinMeasures.Laying> layings, List<Stiffened> stiffened, List<Board> boards, Measured uncovered, Measured doubled) {
@@ -73,8 +74,25 @@ public record MouldMeasures(List<Piece> pieces, List<SkinMeasures.Laying> laying
      *  @param area    m2
      *  @param across  its lesser extent, m
      *  @param along   its greater extent, m
-     *  @param draft   of the flat face, radians */
-    public record EndShare(String station, double area, double across, double along, double draft) { }
+     *  @param draft   of the flat face, radians
+     *  @param cuts    parting lines that run straight over the face */
+    public record EndShare(String station, double area, double across, double along, double draft, List<FaceCut> cuts) {
+        /** Copies its list. */
+        public EndShare {
+            cuts = List.copyOf(cuts);
+        }
+    }
+
+    /** A parting line that runs straight over an end face.
+     *  @param x    of the face, m aft
+     *  @param from one end of it
+     *  @param to   the other */
+    public record FaceCut(double x, PlanePoint from, PlanePoint to) {
+        /** m. */
+        public double length() {
+            return Math.hypot(to.y() - from.y(), to.z() - from.z());
+        }
+    }
 
     /** Stiffeners of one kind.
      *  @param stated as the spec states them
@@ -101,9 +119,47 @@ public record MouldMeasures(List<Piece> pieces, List<SkinMeasures.Laying> laying
 
     /** The board a half is laid up against.
      *  @param part  the half that is laid up against it
-     *  @param port  whether the line runs on the port side
-     *  @param strip its face */
-    public record Board(Mould.Part part, boolean port, PartingStrip strip) { }
+     *  @param runs  where
+     *  @param end   station of the end face it stands on; empty where it runs along the body or round it
+     *  @param strip its face
+     *  @param marks where it passes stations */
+    public record Board(Mould.Part part, Runs runs, Optional<String> end, PartingStrip strip, List<StationMark> marks) {
+
+        /** A board of some millimetres gives way so far without a word, m; common practice. */
+        private static final double SPRUNG = 1e-3;
+
+        /** Copies its list. */
+        public Board {
+            marks = List.copyOf(marks);
+        }
+
+        /** Where a board runs. */
+        public enum Runs { PORT, STARBOARD, TOP, BOTTOM, ROUND, END }
+
+        /** @return where it runs, in words */
+        public String words() {
+            return switch (runs) {
+                case PORT -> "port";
+                case STARBOARD -> "starboard";
+                case TOP -> "top";
+                case BOTTOM -> "bottom";
+                case ROUND -> "round the body";
+                case END -> "end " + end.orElse("");
+            };
+        }
+
+        /** @return what it can be cut from, in words */
+        public String cutFrom() {
+            if (strip.crowded())
+                return "strips, for the line bends closer than the flange is wide";
+            return strip.standOff() <= SPRUNG ? "a flat sheet" : "a sheet that bends, by the outline laid out flat";
+        }
+    }
+
+    /** A station on a board.
+     *  @param station its name
+     *  @param rung    in the layout */
+    public record StationMark(String station, PartingStrip.Rung rung) { }
 
     /** Copies its lists. */
     public MouldMeasures {

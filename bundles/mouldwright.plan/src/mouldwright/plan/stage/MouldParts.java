@@ -13,8 +13,8 @@ import mouldwright.geometry.loft.Loft;
 import mouldwright.geometry.measure.SurfaceRegion;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Mould;
+import mouldwright.plan.spec.MouldDefaults;
 
 /** Says which part of the plug each part of a mould covers. A half that names no line covers what lies on the side it is pulled
  *  to: to port or starboard of the middle, of a full body of the highest and lowest place of each section, above or below the broadest place of each section, where the normal stands square to
@@ -34,7 +34,7 @@ final class MouldParts {
 
     /** The parts of a mould; one piece pulled up where it names none. */
     static List<Mould.Part> stated(Mould mould) {
-        return mould.parts().isEmpty() ? List.of(Defaults.onePiece()) : mould.parts();
+        return mould.parts().isEmpty() ? List.of(MouldDefaults.onePiece()) : mould.parts();
     }
 
     /** Whether each half has a name of its own; two of one name are reported. */
@@ -42,7 +42,7 @@ final class MouldParts {
         Set<String> seen = new HashSet<>();
         for (Mould.Part part : mould.parts())
             if (!seen.add(part.name().orElse(""))) {
-                measurements.report(PlanFault.of(PlanFault.Kind.NAME, part.origin(), "half " + part.name().orElse(""),
+                measurements.report(PlanFault.of(PlanFault.Kind.NAME_TWICE, part.origin(), "half " + part.name().orElse(""),
                         part.name().map(name -> "two halves are called " + name).orElse("a mould is made in one piece only once"),
                         "give each half a name of its own"));
                 return false;

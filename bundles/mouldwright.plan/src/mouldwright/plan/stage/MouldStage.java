@@ -19,10 +19,11 @@ import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Measurement;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Finish;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.LaminateDefaults;
 import mouldwright.plan.spec.Mould;
+import mouldwright.plan.spec.MouldDefaults;
 import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
@@ -48,7 +49,7 @@ final class MouldStage implements Stage {
     static Skin laminate(Spec spec) {
         Mould mould = spec.mould().orElseThrow();
         Given none = Given.of("extra resin on foam", AREAL_MASS, 0, new Origin.Assumed("a mould is laid on gel coat"));
-        return new Skin(mould.schedule(), Defaults.mouldLap(), spec.skin().map(Skin::gel).orElseGet(Defaults::gel), none, List.of(), mould.origin());
+        return new Skin(mould.schedule(), MouldDefaults.mouldLap(), spec.skin().map(Skin::gel).orElseGet(LaminateDefaults::gel), none, List.of(), mould.origin());
     }
 
     /** Coats of a schedule, each for itself. */
@@ -62,8 +63,8 @@ final class MouldStage implements Stage {
         if (makesSense(spec, mould, measurements))
             measurements.find(ShapeMeasures.class).ifPresent(shape -> {
                 if (mould.parts().isEmpty())
-                    measurements.assume(Assumption.choice("parts of the mould", "one piece pulled up", (Origin.Assumed) Defaults.onePiece().origin()));
-                measurements.assume(Assumption.of(Defaults.mouldPiece()));
+                    measurements.assume(Assumption.choice("parts of the mould", "one piece pulled up", (Origin.Assumed) MouldDefaults.onePiece().origin()));
+                measurements.assume(Assumption.of(MouldDefaults.mouldPiece()));
                 Measurements cure = new Measurements();
                 new ResinCure(laminate(spec), spec.shop().temperature()).report(cure);
                 pass(cure, measurements);

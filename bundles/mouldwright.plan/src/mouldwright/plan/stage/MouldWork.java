@@ -10,9 +10,9 @@ import java.util.Optional;
 import mouldwright.plan.Hazard;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Mould;
+import mouldwright.plan.spec.MouldDefaults;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
@@ -48,7 +48,7 @@ final class MouldWork {
             tasks.addNext(lay(i, i < waits.size() ? waits.get(i) : Optional.empty()));
         if (stiffened())
             new StiffenerWriting(spec, measured, ledger).tasks(cured, tasks);
-        Node off = ledger.step("labour of taking the mould off", TIME).same(ledger.given(Defaults.unmouldLabour())).source("as assumed");
+        Node off = ledger.step("labour of taking the mould off", TIME).same(ledger.given(MouldDefaults.unmouldLabour())).source("as assumed");
         tasks.addNext(Task.of("mould.off", "Take the mould off the plug, trim its edges", off).persons(4).cautions(Hazard.LIFTING, Hazard.DUST));
     }
 
@@ -86,7 +86,7 @@ final class MouldWork {
                 laying.fields().stream().mapToDouble(field -> field.area().value()).sum() * plies, "face, flanges and run-out, every ply counted"));
         Node labour = ledger.step("labour of a laying", TIME).from("surface / lay rate + pots x labour of a pot",
                 List.of(area, ledger.given(MatFacts.layRate(laying.mat())), ledger.find(id + ".pots").orElseThrow(),
-                        ledger.given(spec.shop().rates().flatMap(Rates::pot).orElseGet(Defaults::potLabour))),
+                        ledger.given(spec.shop().rates().flatMap(Rates::pot).orElseGet(ShopDefaults::potLabour))),
                 v -> v[0] / v[1] + plies * v[2] * v[3]).source("by rate");
         Node resin = ledger.step("resin of a laying", MASS).from("plies x resin of a ply", List.of(ledger.find(id + ".resin").orElseThrow()), v -> plies * v[0]).source("sum");
         Task task = Task.of("mould.lay." + (i + 1), "Lay " + (plies == 1 ? "" : plies + " plies of ") + laying.mat().name() + " " + laying.words(), labour)

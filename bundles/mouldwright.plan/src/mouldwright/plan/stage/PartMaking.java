@@ -11,9 +11,9 @@ import mouldwright.plan.CutParts;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.Member;
 import mouldwright.plan.PlanFault;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
+import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Sheet;
 import mouldwright.plan.spec.Spec;
@@ -63,7 +63,7 @@ final class PartMaking {
     }
 
     private void fit(PlatePart part, Sheet sheet) {
-        double margin = sheet.margin().orElseGet(Defaults::margin).likely();
+        double margin = sheet.margin().orElseGet(FrameDefaults::margin).likely();
         if (sheet.sizes().stream().anyMatch(size -> Jointing.fits(part.outer(), size.width().likely() - 2 * margin, size.length().likely() - 2 * margin))) {
             parts.add(part);
             return;
@@ -97,7 +97,7 @@ final class PartMaking {
         return switch (frame.fittings().join()) {
             case Fittings.Join.Scarf(Given slope) -> new Jointing.Join.Scarf(noted(slope).likely() * part.thickness());
             case Fittings.Join.Strap(Optional<Given> length) -> new Jointing.Join.Strap(noted(length.orElseGet(() ->
-                    Defaults.strap(Given.of("thickness", mouldwright.units.Dimension.LENGTH, part.thickness(), frame.origin())))).likely());
+                    FrameDefaults.strap(Given.of("thickness", mouldwright.units.Dimension.LENGTH, part.thickness(), frame.origin())))).likely());
         };
     }
 

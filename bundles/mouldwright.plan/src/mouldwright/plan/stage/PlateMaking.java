@@ -18,6 +18,7 @@ import mouldwright.geometry.plane.Outline;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.geometry.plane.Region;
 import mouldwright.plan.Measurements;
+import mouldwright.plan.Mending;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.spec.Fill;
 import mouldwright.plan.spec.Frame;
@@ -64,9 +65,9 @@ final class PlateMaking {
             case PlateResult.Cut(Plate plate) -> {
                 if (isEnd(border) && plate.outerFaceLarger() && frame.edges() == Frame.Edges.SQUARE
                         && plate.gapInPlane() > 0)
-                    report(border, PlanFault.Kind.END_PLATE_LARGER_OUTSIDE,
-                            "the outer face of this end plate is the larger one, so square edges fall short of it",
-                            "bevel the edges or add a run-out station", plate.gapInPlane());
+                    measurements.report(PlanFault.of(PlanFault.Kind.END_PLATE_LARGER_OUTSIDE, border.station().origin(), "station " + border.name(), border.name()
+                            + ": the outer face of this end plate is the larger one, so square edges fall short of it", "bevel the edges or add a run-out station")
+                            .at(plate.gapInPlane(), Dimension.LENGTH).mendedBy(List.of(new Mending.RunOut(border.station(), border == shape.borders().getFirst()))));
                 yield Optional.of(plate);
             }
             case PlateResult.Vanished vanished -> {

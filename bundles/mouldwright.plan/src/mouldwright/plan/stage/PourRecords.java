@@ -17,7 +17,7 @@ import mouldwright.plan.Measurements;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FillDefaults;
 import mouldwright.plan.spec.Foam;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Spec;
@@ -93,7 +93,7 @@ public record PourRecords(List<Recorded> pours) {
     /** The share of the supplier's yield that was reached, in a ledger: all risen volume x density over all mass x the table's yield that
      *  day, never above 1. */
     Node share(Foam foam, Ledger ledger) {
-        List<Node> inputs = new ArrayList<>(List.of(ledger.given(foam.density()), ledger.given(Defaults.pourReading())));
+        List<Node> inputs = new ArrayList<>(List.of(ledger.given(foam.density()), ledger.given(FillDefaults.pourReading())));
         for (Recorded pour : pours) {
             inputs.add(ledger.given(pour.mass()));
             inputs.add(ledger.measured("volume risen to, bay " + pour.bay(), VOLUME, Places.measured(pour.risen(),
@@ -114,7 +114,7 @@ public record PourRecords(List<Recorded> pours) {
 
     private static Node table(Foam foam, Given temperature, Ledger ledger) {
         if (foam.yield().isEmpty())
-            return ledger.given(Defaults.fullYield());
+            return ledger.given(FillDefaults.fullYield());
         YieldTable table = FoamMix.table(foam);
         return ledger.step("yield in the table", RATIO).from("yield table at the temperature", List.of(ledger.given(temperature)), v -> table.at(v[0]).value())
                 .source("the supplier's table, straight lines between its rows");

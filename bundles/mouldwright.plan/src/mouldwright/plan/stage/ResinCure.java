@@ -64,7 +64,7 @@ final class ResinCure {
         if (fault.isEmpty() && !crossed)
             return !odd(resin, measurements);
         Origin place = crossed ? resin.leastCatalyst().get().origin() : resin.gel().getFirst().origin();
-        measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, place, "resin " + resin.name(),
+        measurements.report(PlanFault.of(crossed ? PlanFault.Kind.SPAN : PlanFault.Kind.GEL_TABLE, place, "resin " + resin.name(),
                 crossed ? "the least catalyst is above the most" : fault, "correct the library entry"));
         return false;
     }
@@ -79,7 +79,7 @@ final class ResinCure {
         GelTable.Row slow = odd.getFirst().get(0), fast = odd.getFirst().get(1);
         Origin place = resin.gel().get(rows(resin).indexOf(fast)).origin();
         boolean warmer = fast.temperature() > slow.temperature();
-        measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, place, "resin " + resin.name(), "the gel table of " + resin.name() + " gels no sooner "
+        measurements.report(PlanFault.of(PlanFault.Kind.GEL_TABLE, place, "resin " + resin.name(), "the gel table of " + resin.name() + " gels no sooner "
                 + (warmer ? "at " + Figures.words(fast.temperature(), Dimension.TEMPERATURE) + " than at " + Figures.words(slow.temperature(), Dimension.TEMPERATURE)
                         : "with " + Figures.words(fast.catalyst(), RATIO) + " of catalyst than with " + Figures.words(slow.catalyst(), RATIO)),
                 "correct the row: more " + (warmer ? "warmth" : "catalyst") + " gels sooner").at(fast.gelTime(), TIME).against(slow.gelTime(), TIME));

@@ -54,7 +54,7 @@ final class ShapeMeasuring {
     }
 
     private boolean figuresMakeSense() {
-        Guard guard = new Guard(measurements).below(spec.body().shrink(), 0.1);
+        Guard guard = new Guard(measurements).below(spec.body().shrink(), 1);
         Carve carve = ShapeStage.carve(spec);
         guard.size(carve.board()).size(carve.crownLimit());
         spec.frame().ifPresent(frame -> guard.size(frame.thickness()));

@@ -19,7 +19,7 @@ import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.spec.Body;
 import mouldwright.plan.spec.Carve;
-import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.FairDefaults;
 import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Origin;
@@ -150,7 +150,7 @@ final class ShapeStage implements Stage {
 
     /** The carving rules, or their defaults. */
     static Carve carve(Spec spec) {
-        return spec.carve().orElseGet(Defaults::carve);
+        return spec.carve().orElseGet(FairDefaults::carve);
     }
 
     /** Likely sheet thickness, m; 0 where no frame is stated. */

@@ -13,7 +13,6 @@ import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
 import mouldwright.plan.ledger.Reckoning;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;

@@ -9,7 +9,6 @@ import java.util.List;
 import mouldwright.plan.Hazard;
 import mouldwright.plan.ledger.Ledger;
 import mouldwright.plan.ledger.Node;
-import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Rates;
 import mouldwright.plan.spec.Resin;
@@ -25,7 +24,7 @@ final class SkinWork {
 
     static void tasks(Spec spec, SkinMeasures measured, Ledger ledger, TaskBook tasks) {
         Resin resin = spec.skin().orElseThrow().schedule().resin();
-        Node pot = ledger.given(spec.shop().rates().flatMap(Rates::pot).orElseGet(Defaults::potLabour));
+        Node pot = ledger.given(spec.shop().rates().flatMap(Rates::pot).orElseGet(ShopDefaults::potLabour));
         Node hard = ledger.given(resin.hard().orElseGet(ShopDefaults::hard));
         Node styrene = ledger.given(resin.styrene().orElseGet(ShopDefaults::styrene));
         for (int i = 0; i < measured.layings().size(); i++) {

@@ -155,7 +155,7 @@ final class StiffenerWriting {
 
     private Task task(int number, MouldMeasures.Stiffened kind, int firstLaying, Node wait) {
         Node length = ledger.find(ID + "." + number + ".length").orElseThrow();
-        Node pot = ledger.given(spec.shop().rates().flatMap(Rates::pot).orElseGet(mouldwright.plan.spec.Defaults::potLabour));
+        Node pot = ledger.given(spec.shop().rates().flatMap(Rates::pot).orElseGet(ShopDefaults::potLabour));
         List<Node> labours = new ArrayList<>(List.of(ledger.step("fitting of cores and formers", TIME).from("length x fitting of a metre",
                 List.of(length, ledger.given(MouldDefaults.stiffenerFitting())), v -> v[0] * v[1]).source("by rate")));
         List<Node> resins = new ArrayList<>();
