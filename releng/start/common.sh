@@ -2,8 +2,14 @@
 
 maven_version=3.9.11
 maven_home="${XDG_CACHE_HOME:-$HOME/.cache}/mouldwright/maven/apache-maven-$maven_version"
-product="$root/releng/mouldwright.cli.product/target/products/mouldwright.commandline/linux/gtk/x86_64"
-stamp="$root/releng/mouldwright.cli.product/target/built"
+
+# What a product of releng is built as: use_product NAME UID.
+use_product() {
+	product="$root/releng/$1/target/products/$2/linux/gtk/x86_64"
+	stamp="$root/releng/$1/target/built"
+	built=$1
+}
+use_product mouldwright.cli.product mouldwright.commandline
 
 say() { printf 'mouldwright: %s\n' "$*" >&2; }
 
@@ -111,7 +117,7 @@ is_stale() {
 	[ -n "$newer" ]
 }
 
-# Builds the command line if it is missing or older than its sources; one build at a time.
+# Builds the product in use if it is missing or older than its sources; one build at a time.
 build_if_stale() {
 	is_stale || return 0
 	need_maven
@@ -121,8 +127,8 @@ build_if_stale() {
 		flock -n 9 || { say "another build is running; waiting for it"; flock 9; }
 		is_stale || { exec 9>&-; return 0; }
 	fi
-	say "building the command line (a minute or two the first time)"
-	build package -DskipTests -pl releng/mouldwright.cli.product -am
+	say "building $built (a minute or two the first time)"
+	build package -DskipTests -pl "releng/$built" -am
 	: >"$stamp"
 	command -v flock >/dev/null 2>&1 && exec 9>&-
 	return 0

@@ -1,8 +1,11 @@
 package mouldwright.workbench;
 
 import java.io.IOException;
+import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -10,16 +13,25 @@ import org.eclipse.osgi.service.datalocation.Location;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 
-/** Starts the workbench in a data area of the user's own, without asking where; one process at a time may use it. */
+/**
+ * Starts the workbench in a data area of the user's own, without asking where. One process at a time may use that area: a second one
+ * hands the files it was given to the first and ends.
+ */
 public final class Application implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) throws IOException {
+        List<Path> asked = paths((String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS));
+        Location area = Platform.getInstanceLocation();
+        boolean ours = area.isSet() ? area.lock() : area.set(DataArea.ofUser().toUri().toURL(), true);
+        Doorbell bell = new Doorbell(folder(area.isSet() ? area.getURL() : DataArea.ofUser().toUri().toURL()));
+        if (!ours) {
+            bell.ring(asked);
+            return EXIT_OK;
+        }
         Display display = PlatformUI.createDisplay();
-        try {
-            if (!claimDataArea())
-                return EXIT_OK;
-            int code = PlatformUI.createAndRunWorkbench(display, new PlugWorkbench());
+        try (bell) {
+            int code = PlatformUI.createAndRunWorkbench(display, new PlugWorkbench(asked, bell));
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();
@@ -37,23 +49,17 @@ public final class Application implements IApplication {
         });
     }
 
-    /** Takes the data area named on the command line, else the user's own, and locks it. */
-    private static boolean claimDataArea() throws IOException {
-        Location area = Platform.getInstanceLocation();
-        if (area.isSet())
-            return area.lock();
-        URL place = userArea().toUri().toURL();
-        return area.set(place, true);
+    /** Files and folders named on the command line; the platform's own options begin with a dash and come with at most one value. */
+    private static List<Path> paths(String[] arguments) {
+        int from = Arrays.asList(arguments).indexOf("--");
+        return from < 0 ? List.of() : Arrays.stream(arguments).skip(from + 1L).map(one -> Path.of(one).toAbsolutePath().normalize()).toList();
     }
 
-    /** Where the system keeps what programs remember of a user. */
-    private static Path userArea() {
-        String home = System.getProperty("user.home");
-        String state = System.getenv("XDG_DATA_HOME");
-        return switch (Platform.getOS()) {
-            case Platform.OS_WIN32 -> Path.of(System.getenv().getOrDefault("LOCALAPPDATA", home), "Mouldwright");
-            case Platform.OS_MACOSX -> Path.of(home, "Library", "Application Support", "Mouldwright");
-            default -> (state == null || state.isBlank() ? Path.of(home, ".local", "share") : Path.of(state)).resolve("mouldwright");
-        };
+    private static Path folder(URL area) {
+        try {
+            return Path.of(area.toURI());
+        } catch (URISyntaxException e) {
+            return Path.of(area.getPath());
+        }
     }
 }
