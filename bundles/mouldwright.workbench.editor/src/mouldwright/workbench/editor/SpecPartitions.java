@@ -38,5 +38,6 @@ public final class SpecPartitions implements IDocumentSetupParticipant {
         IDocumentPartitioner partitioner = new FastPartitioner(scanner, KINDS);
         partitioner.connect(document);
         ((IDocumentExtension3) document).setDocumentPartitioner(NAME, partitioner);
+        Bridge.start();
     }
 }
