@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class HouseRulesTest {
 
     /** The engine's bundles, each of which may use those before it. */
-    private static final List<String> FLOORS = List.of("units", "geometry", "process", "exchange", "project", "model", "plan", "check", "language", "drawing", "report", "services", "cli");
+    private static final List<String> FLOORS = List.of("units", "geometry", "process", "exchange", "project", "model", "plan", "check", "language", "language.ide", "drawing", "report", "services", "cli");
 
     private static final JavaClasses ALL = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
@@ -39,8 +39,9 @@ class HouseRulesTest {
     @MethodSource("floors")
     void aBundleUsesOnlyThoseBelowIt(String floor) {
         String[] above = FLOORS.stream().skip(FLOORS.indexOf(floor) + 1L).map(name -> "mouldwright." + name + "..").toArray(String[]::new);
+        String[] within = FLOORS.stream().filter(other -> other.startsWith(floor + ".")).map(name -> "mouldwright." + name + "..").toArray(String[]::new);
         if (above.length > 0)
-            noClasses().that().resideInAPackage("mouldwright." + floor + "..").should().dependOnClassesThat().resideInAnyPackage(above).check(ALL);
+            noClasses().that().resideInAPackage("mouldwright." + floor + "..").and().resideOutsideOfPackages(within).should().dependOnClassesThat().resideInAnyPackage(above).check(ALL);
     }
 
     @Test void geometryAndProcessKnowNeitherUnitsNorModels() {

@@ -28,6 +28,7 @@ final class CannotBeBuilt implements Check {
             case PLATE_SPLIT -> "MW202";
             case END_PLATE_LARGER_OUTSIDE -> "MW203";
             case BAY_SHUT -> "MW204";
+            case PART_FLAWED -> "MW213";
             case NO_CAVITY -> "MW301";
             case SHELL_TOO_THICK -> "MW302";
             case CREAM_TOO_SHORT -> "MW303";
@@ -52,7 +53,7 @@ final class CannotBeBuilt implements Check {
 
     private static Severity severity(PlanFault.Kind kind) {
         return switch (kind) {
-            case SECTION, LOFT, STATION_OUTSIDE, PLATE_VANISHED, PLATE_SPLIT, BAY_SHUT, NO_CAVITY, TOO_MANY_LIFTS, CREAM_TOO_SHORT, ROLL_TOO_NARROW, NO_PLY, TOO_MANY_PIECES, FIGURE,
+            case SECTION, LOFT, STATION_OUTSIDE, PLATE_VANISHED, PLATE_SPLIT, PART_FLAWED, BAY_SHUT, NO_CAVITY, TOO_MANY_LIFTS, CREAM_TOO_SHORT, ROLL_TOO_NARROW, NO_PLY, TOO_MANY_PIECES, FIGURE,
                     NAME, CIRCULAR_PRECEDENCE, TASK_TOO_LONG -> Severity.ERROR;
             case SECTION_DOUBTFUL, SURVEY_OUTSIDE, END_PLATE_LARGER_OUTSIDE, POCKET_OPEN, SHELL_TOO_THICK, GEL_OUTSIDE_TABLE, CATALYST_CLAMPED, NO_CATALYST, OTHER_CURRENCY, PACK_MEASURE, PIECE_TOO_LONG -> Severity.WARNING;
         };

@@ -18,7 +18,7 @@ public final class Cli {
     private static final String PROGRAM = "mouldwright";
     private static final int WIDTH = 100;
 
-    static final List<Subcommand> ALL = List.of(new CheckCommand(), new EstimateCommand(), new ExplainCommand(), new FormatCommand());
+    static final List<Subcommand> ALL = List.of(new CheckCommand(), new EstimateCommand(), new ExplainCommand(), new FormatCommand(), new ServeCommand());
 
     private final List<Subcommand> commands;
 

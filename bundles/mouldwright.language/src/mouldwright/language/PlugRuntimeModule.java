@@ -12,6 +12,8 @@ import mouldwright.language.validation.SpecResourceValidator;
 import mouldwright.language.validation.SpecValidator;
 import mouldwright.project.ContentSource;
 import mouldwright.project.DiskSource;
+import org.eclipse.emf.ecore.EValidator;
+import org.eclipse.emf.ecore.impl.EValidatorRegistryImpl;
 import org.eclipse.xtext.conversion.IValueConverterService;
 import org.eclipse.xtext.documentation.IEObjectDocumentationProvider;
 import org.eclipse.xtext.formatting2.IFormatter2;
@@ -55,6 +57,12 @@ public class PlugRuntimeModule extends AbstractPlugRuntimeModule {
 	@SingletonBinding(eager = true)
 	public Class<? extends PlugValidator> bindPlugValidator() {
 		return SpecValidator.class;
+	}
+
+	/** Checks of its own for each injector: those of another would read files from another source. */
+	@Override
+	public EValidator.Registry bindEValidatorRegistry() {
+		return new EValidatorRegistryImpl();
 	}
 
 	/** Findings in the order of the text, one a line that could not be read. */

@@ -11,10 +11,14 @@ public final class Trade {
 
 	/** What a property is called: {@code runOut} is run out. */
 	public static String property(EStructuralFeature feature) {
+		return apart(feature.getName());
+	}
+
+	private static String apart(String name) {
 		StringBuilder words = new StringBuilder();
-		for (char c : feature.getName().toCharArray())
+		for (char c : name.toCharArray())
 			words.append(Character.isUpperCase(c) ? " " + Character.toLowerCase(c) : String.valueOf(c));
-		return words.toString();
+		return words.toString().strip();
 	}
 
 	/** What people call a kind of declaration: {@code Coating} is a coating, {@code Let} a named amount. */
@@ -22,7 +26,7 @@ public final class Trade {
 		return switch (type.getName()) {
 			case "Let" -> "named amount";
 			case "Rates" -> "set of rates";
-			default -> type.getName().toLowerCase(java.util.Locale.ROOT);
+			default -> apart(type.getName());
 		};
 	}
 }

@@ -2,6 +2,7 @@ package mouldwright.plan;
 
 import java.util.List;
 import java.util.Optional;
+import mouldwright.geometry.frame.PlatePart;
 import mouldwright.plan.ledger.Derivation;
 import mouldwright.plan.ledger.Reckoning;
 import mouldwright.plan.spec.Spec;
@@ -39,6 +40,11 @@ public record BuildPlan(Spec spec, List<Assumption> assumed, List<Quantity> quan
     /** @return the plug's name */
     public String plug() {
         return spec.name();
+    }
+
+    /** @return what of the frame is cut out of sheets; nothing where there is no frame */
+    public List<PlatePart> parts() {
+        return measurements.find(CutParts.class).map(CutParts::parts).orElse(List.of());
     }
 
     /** @return a quantity by its id */

@@ -28,6 +28,7 @@ public record PlanFault(Kind kind, Origin place, String what, String message, Op
         /** Nothing is left of a plate. */ PLATE_VANISHED,
         /** A plate falls into pieces. */ PLATE_SPLIT,
         /** An end plate whose outer face is the larger one. */ END_PLATE_LARGER_OUTSIDE,
+        /** A part that cannot be cut as it comes out. */ PART_FLAWED,
         /** A plate's pocket opens on a bay that is poured solid. */ POCKET_OPEN,
         /** Plates leave no room between them. */ BAY_SHUT,
         /** No cavity to fill. */ NO_CAVITY,

@@ -33,15 +33,15 @@ final class LayoutWriter {
         if (nesting.isPresent()) {
             return new Layout.Refused(List.of(nesting.get()), Map.of(file, text));
         }
-        XtextResource resource = LoadedSpec.parse(injector, file, text);
+        XtextResource resource = LoadedSpec.parse(LanguageSetup.resources(injector), file, text);
         if (resource.getParseResult().hasSyntaxErrors()) {
-            List<TextFinding> errors = LoadedSpec.load(injector, file, text, () -> false).findings().stream()
+            List<TextFinding> errors = LoadedSpec.load(injector, LanguageSetup.resources(injector), file, text, new LibraryFindings(), () -> false).findings().stream()
                     .filter(finding -> finding.file().equals(file) && finding.code().equals(SYNTAX)).toList();
             return new Layout.Refused(errors, Map.of(file, text));
         }
         String laid = format(resource);
         List<String> before = words(resource);
-        List<String> after = words(LoadedSpec.parse(injector, file, laid));
+        List<String> after = words(LoadedSpec.parse(LanguageSetup.resources(injector), file, laid));
         for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
             if (i >= before.size() || i >= after.size() || !before.get(i).equals(after.get(i))) {
                 return new Layout.MeaningLost(i < before.size() ? before.get(i) : after.get(i));

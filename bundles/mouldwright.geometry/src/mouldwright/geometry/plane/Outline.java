@@ -217,6 +217,27 @@ public final class Outline {
         return Math.sqrt(least);
     }
 
+    /** The place of the ring itself that is nearest to a place. */
+    public PlanePoint nearest(PlanePoint place) {
+        double least = Double.POSITIVE_INFINITY;
+        PlanePoint nearest = place;
+        for (int i = 0; i < y.length; i++) {
+            double distance = squareDistance(i, place.y(), place.z());
+            if (distance < least) {
+                least = distance;
+                nearest = foot(i, place);
+            }
+        }
+        return nearest;
+    }
+
+    private PlanePoint foot(int edge, PlanePoint place) {
+        int to = next(edge);
+        double dy = y[to] - y[edge], dz = z[to] - z[edge], square = dy * dy + dz * dz;
+        double w = square == 0 ? 0 : Math.clamp(((place.y() - y[edge]) * dy + (place.z() - z[edge]) * dz) / square, 0.0, 1.0);
+        return new PlanePoint(y[edge] + w * dy, z[edge] + w * dz);
+    }
+
     double[] ys() { return y; }
 
     double[] zs() { return z; }

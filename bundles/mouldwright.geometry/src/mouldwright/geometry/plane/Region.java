@@ -10,6 +10,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /** A part of a section plane: none, one or several pieces, each with or without holes. */
 public final class Region {
@@ -40,6 +42,26 @@ public final class Region {
      *  @param z heights of its corners, metres */
     public static Region wound(double[] y, double[] z) {
         return WoundRegion.of(y, z, p -> true, false).region();
+    }
+
+    /** What lies within a ring and outside its holes, none of which is looked at: see {@link #flaw}. */
+    public static Region of(Outline outer, List<Outline> holes) {
+        return new Region(List.of(Piece.of(outer, holes)));
+    }
+
+    /** Why rings are no piece that can be cut: one crosses itself, a hole leaves the outer ring, or holes meet. Empty where they are. */
+    public static Optional<String> flaw(Outline outer, List<Outline> holes) {
+        if (outer.size() < 3 || holes.stream().anyMatch(hole -> hole.size() < 3))
+            return Optional.of("a cut line has fewer than three corners");
+        TopologyValidationError error = new IsValidOp(Piece.of(outer, holes).polygon()).getValidationError();
+        if (error == null)
+            return Optional.empty();
+        return Optional.of(switch (error.getErrorType()) {
+            case TopologyValidationError.HOLE_OUTSIDE_SHELL -> "an opening lies outside the cut line";
+            case TopologyValidationError.NESTED_HOLES -> "openings lie in one another";
+            case TopologyValidationError.DISCONNECTED_INTERIOR -> "openings cut the part in two";
+            default -> "a cut line crosses or touches itself or another";
+        });
     }
 
     /** In the same order, and each ring from the same corner, whichever way they were found. */

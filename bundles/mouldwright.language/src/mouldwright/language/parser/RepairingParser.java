@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import mouldwright.language.parser.antlr.PlugParser;
 import mouldwright.language.parser.antlr.PlugTokens;
+import org.antlr.runtime.ANTLRStringStream;
 import org.antlr.runtime.CharStream;
 import org.antlr.runtime.CommonToken;
 import org.antlr.runtime.RecognitionException;
@@ -51,6 +52,16 @@ public final class RepairingParser extends PlugParser {
 		IParseResult result = run(ruleName, tokens, text, builder, getSyntaxErrorProvider());
 		mends.sort(Comparator.comparingInt(Mend::offset));
 		return new MendedParseResult(result.getRootASTElement(), result.getRootNode(), mends);
+	}
+
+	/** The words of a text as the lexer reads them, hidden ones too, units told from words; nothing is mended. */
+	public List<Word> words(String text) {
+		List<Word> result = new ArrayList<>();
+		for (CommonToken token : PlugTokens.of(lexer(new ANTLRStringStream(text)))) {
+			String kind = getTokenDefProvider().getTokenDefMap().getOrDefault(token.getType(), "ANY_OTHER");
+			result.add(new Word(kind.startsWith("RULE_") ? kind.substring("RULE_".length()) : kind, token.getStartIndex(), text.substring(token.getStartIndex(), token.getStopIndex() + 1)));
+		}
+		return result;
 	}
 
 	private record Mended(Tokens tokens, Mend mend) {

@@ -42,11 +42,30 @@ public class Plans {
 	 * @param cancelled asked often
 	 */
 	public Planned of(Plug plug, BooleanSupplier cancelled) {
-		return cache.get(List.of("plan", EcoreUtil.getURI(plug).fragment()), plug.eResource(), () -> plan(plug, cancelled));
+		return cache.get(key(plug), plug.eResource(), () -> plan(reading(plug), cancelled));
 	}
 
-	private static Planned plan(Plug plug, BooleanSupplier cancelled) {
-		Reading reading = new SpecReader(new NodePlaces()).read(plug, surveys(plug));
+	/** Takes a plan worked out elsewhere for the one of a plug, until its text changes. */
+	public void keep(Plug plug, Planned planned) {
+		cache.get(key(plug), plug.eResource(), () -> planned);
+	}
+
+	private static Object key(Plug plug) {
+		return List.of("plan", EcoreUtil.getURI(plug).fragment());
+	}
+
+	/** What a plug and its surveys say, apart from the text and so good for another thread. */
+	public static Reading reading(Plug plug) {
+		return new SpecReader(new NodePlaces()).read(plug, surveys(plug));
+	}
+
+	/**
+	 * Plans what was read. Touches no text and no model.
+	 *
+	 * @param cancelled asked often
+	 * @throws java.util.concurrent.CancellationException when cancelled
+	 */
+	public static Planned plan(Reading reading, BooleanSupplier cancelled) {
 		if (reading.spec().isEmpty())
 			return new Planned(Optional.empty(), reading.problems(), List.of());
 		BuildPlan plan = new Planner().plan(reading.spec().get(), cancelled);

@@ -27,6 +27,15 @@ public class SpecResourceValidator extends ResourceValidatorImpl {
 		List<Issue> all = new ArrayList<>(super.validate(resource, mode, cancelled));
 		if (mode == CheckMode.ALL && resource instanceof XtextResource text && all.stream().noneMatch(issue -> issue.getSeverity() == Severity.ERROR))
 			all.addAll(plans.of(text, cancelled::isCanceled));
+		return inOrder(all);
+	}
+
+	/** What is found in the plans of a text that has no errors, without the findings of the text itself. */
+	public List<Issue> validatePlans(XtextResource resource, CancelIndicator cancelled) {
+		return inOrder(plans.of(resource, cancelled::isCanceled));
+	}
+
+	private static List<Issue> inOrder(List<Issue> all) {
 		Set<Integer> unreadable = new HashSet<>();
 		for (Issue issue : all)
 			if (UNREADABLE.equals(issue.getCode()))

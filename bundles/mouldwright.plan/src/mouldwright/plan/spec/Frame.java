@@ -29,6 +29,16 @@ public record Frame(Sheet sheet, Given thickness, Given clearance, Edges edges, 
      *  @param above  height of its lower edge above base */
     public record Backbone(Given width, Given depth, Given above, Origin origin) { }
 
+    /** Layers of the sheet a backbone is glued up of: as many as come nearest to its width, one at least. */
+    public int layers(Backbone backbone) {
+        return (int) Math.max(1, Math.rint(backbone.width().likely() / thickness.likely()));
+    }
+
+    /** What those layers measure across, m. */
+    public double gluedWidth(Backbone backbone) {
+        return layers(backbone) * thickness.likely();
+    }
+
     /** Copies its list. */
     public Frame {
         Objects.requireNonNull(sheet, "sheet");

@@ -47,7 +47,7 @@ final class FillMeasuring {
         this.thickness = ShapeStage.thickness(spec);
         this.buildUp = BuildUps.range(spec);
         this.backbones = spec.frame().map(frame -> frame.backbones().stream()
-                .map(backbone -> PlateMaking.rectangle(backbone, 0)).toList()).orElse(List.of());
+                .map(backbone -> PlateMaking.rectangle(frame, backbone)).toList()).orElse(List.of());
     }
 
     /** Bays are independent and the loft is immutable, so they are measured side by side; everything that is reported is

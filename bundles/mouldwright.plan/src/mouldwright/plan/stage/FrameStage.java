@@ -40,7 +40,12 @@ final class FrameStage implements Stage {
         frame.backbones().forEach(backbone -> guard.size(backbone.width()).size(backbone.depth()));
         if (guard.clear())
             measurements.find(ShapeMeasures.class).ifPresent(shape ->
-                    measurements.keep(new PlateMaking(spec, frame, shape, measurements, cancelled).measure()));
+                    keep(spec, frame, shape, new PlateMaking(spec, frame, shape, measurements, cancelled).measure(), measurements));
+    }
+
+    private static void keep(Spec spec, Frame frame, ShapeMeasures shape, FrameMeasures made, Measurements measurements) {
+        measurements.keep(made);
+        measurements.keep(new PartMaking(spec, frame, shape, made, measurements).parts());
     }
 
     @Override public void quantify(Spec spec, Measurements measurements, Ledger ledger) {
@@ -69,9 +74,10 @@ final class FrameStage implements Stage {
                     .from("area x sheet thickness x sheet density", inputs, v -> v[0] * v[1] * v[2]).source("closed form"));
         }
         for (Frame.Backbone backbone : frame.backbones())
-            masses.add(ledger.step("backbone", MASS).from("width x depth x length x backbone density",
-                    List.of(ledger.given(backbone.width()), ledger.given(backbone.depth()), length, ledger.given(Defaults.backboneDensity(frame.sheet()))),
-                    v -> v[0] * v[1] * v[2] * v[3]).source("closed form"));
+            masses.add(ledger.step("backbone", MASS).from("layers x sheet thickness x depth x length x backbone density",
+                    List.of(ledger.measured("layers of a backbone", RATIO, Places.exact(frame.layers(backbone), "as come nearest to its width")), thickness,
+                            ledger.given(backbone.depth()), length, ledger.given(Defaults.backboneDensity(frame.sheet()))),
+                    v -> v[0] * v[1] * v[2] * v[3] * v[4]).source("closed form"));
         ledger.quantity("frame.mass", "Frame, mass", MASS).sum("plates + backbones", masses).source("sum");
     }
 
@@ -91,11 +97,9 @@ final class FrameStage implements Stage {
                 .roundedUp().source("area bound; the low figure is the least that nesting could ever reach");
     }
 
-    /** What a backbone takes out of sheets: as many layers as make its width, each as deep and as long as it is. */
+    /** What a backbone takes out of sheets: as many layers as come nearest to its width, each as deep and as long as it is. */
     private static Node layers(Frame frame, Frame.Backbone backbone, Node length, Ledger ledger) {
-        Node count = ledger.step("layers of a backbone", RATIO).from("width / sheet thickness",
-                List.of(ledger.given(backbone.width()), ledger.given(frame.thickness())), v -> v[0] / v[1]).roundedUp()
-                .source("a backbone is glued up of layers of the sheet");
+        Node count = ledger.measured("layers of a backbone", RATIO, Places.exact(frame.layers(backbone), "as come nearest to its width"));
         return ledger.step("layers of a backbone, area", AREA).from("layers x depth x length", List.of(count, ledger.given(backbone.depth()), length),
                 v -> v[0] * v[1] * v[2]).source("closed form");
     }

@@ -13,7 +13,6 @@ import mouldwright.geometry.frame.PlateResult;
 import mouldwright.geometry.frame.Plates;
 import mouldwright.geometry.loft.Side;
 import mouldwright.geometry.offset.FoamLine;
-import mouldwright.geometry.plane.ConvexClip;
 import mouldwright.geometry.plane.Outline;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.geometry.plane.Region;
@@ -50,7 +49,7 @@ final class PlateMaking {
             if (border.plated())
                 plate(border).ifPresent(plate -> made.add(made(border, plate)));
         }
-        return new FrameMeasures(made, overAll(made));
+        return overAll(made);
     }
 
     private Optional<Plate> plate(Border border) {
@@ -92,19 +91,37 @@ final class PlateMaking {
 
     private FrameMeasures.Made made(Border border, Plate plate) {
         boolean pocketed = pocketed(border);
-        Region wood = Region.of(plate.cut());
+        Region whole = Region.of(plate.cut()), wood = whole;
         if (pocketed) {
-            double whole = wood.area();
-            wood = wood.minus(FoamLine.within(shape.plug(), border.plugX(), border.side(), shape.buildUp(),
-                    frame.rim().likely()));
-            open(border, (whole - wood.area()) * frame.thickness().likely());
+            wood = whole.minus(pocket(border, plate));
+            open(border, (whole.area() - wood.area()) * frame.thickness().likely());
         }
-        double play = frame.clearance().likely();
+        PlanePoint centre = wood.centroid();
+        for (Frame.Backbone backbone : frame.backbones())
+            wood = wood.minus(Region.of(slot(frame, backbone)));
         // a bevelled edge is cut to the larger face and loses half the difference to the smaller one
-        double area = wood.area() - plate.bevelLine().map(line -> (Region.of(plate.cut()).area() - line.area()) / 2).orElse(0.0);
-        for (ConvexClip slot : ConvexClip.covering(frame.backbones().stream().map(backbone -> rectangle(backbone, play)).toList()))
-            area -= wood.areaWithin(slot);
-        return new FrameMeasures.Made(border, plate, area, pocketed, wood.centroid());
+        double bevelled = plate.bevelLine().map(line -> (whole.area() - line.area()) / 2).orElse(0.0);
+        return new FrameMeasures.Made(border, plate, wood.area() - bevelled, pocketed, centre, wood);
+    }
+
+    /** The pocket leaves a rim all round, and a post as wide as the slot and a rim on both sides, so that a backbone stands in wood. */
+    private Region pocket(Border border, Plate plate) {
+        double rim = frame.rim().likely();
+        Region pocket = FoamLine.within(shape.plug(), border.plugX(), border.side(), shape.buildUp(), rim);
+        for (Frame.Backbone backbone : frame.backbones()) {
+            Outline slot = slot(frame, backbone);
+            double half = slot.maxY() + rim;
+            if (slot.maxZ() > plate.cut().minZ())
+                pocket = pocket.minus(Region.of(box(-half, plate.cut().minZ() - rim, half, slot.maxZ() + rim)));
+        }
+        return pocket;
+    }
+
+    /** The opening a backbone passes: as its layers measure, and the clearance. */
+    static Outline slot(Frame frame, Frame.Backbone backbone) {
+        double play = frame.clearance().likely(), half = (frame.gluedWidth(backbone) + play) / 2;
+        double low = backbone.above().likely() - play / 2;
+        return box(-half, low, half, low + backbone.depth().likely() + play);
     }
 
     private boolean pocketed(Border border) {
@@ -128,24 +145,23 @@ final class PlateMaking {
                     .at(pocket, Dimension.VOLUME));
     }
 
-    private double overAll(List<FrameMeasures.Made> made) {
+    private FrameMeasures overAll(List<FrameMeasures.Made> made) {
         if (made.size() < 2)
-            return 0;
+            return new FrameMeasures(made, 0, 0);
         double thickness = frame.thickness().likely();
         Border first = made.getFirst().border();
         Border last = made.getLast().border();
-        double from = first.side() == Side.AFT ? first.plugX() : first.plugX() - thickness;
-        double to = last.side() == Side.AFT ? last.plugX() + thickness : last.plugX();
-        return to - from;
+        return new FrameMeasures(made, first.side() == Side.AFT ? first.plugX() : first.plugX() - thickness,
+                last.side() == Side.AFT ? last.plugX() + thickness : last.plugX());
     }
 
-    /** A backbone's section, on the centreline.
-     *  @param play wider and deeper than the member, m */
-    static Outline rectangle(Frame.Backbone backbone, double play) {
-        double half = (backbone.width().likely() + play) / 2;
-        double low = backbone.above().likely() - play / 2;
-        double high = low + backbone.depth().likely() + play;
-        return Outline.of(List.of(new PlanePoint(-half, low), new PlanePoint(half, low), new PlanePoint(half, high),
-                new PlanePoint(-half, high)));
+    /** A backbone's section, on the centreline. */
+    static Outline rectangle(Frame frame, Frame.Backbone backbone) {
+        double half = frame.gluedWidth(backbone) / 2, low = backbone.above().likely();
+        return box(-half, low, half, low + backbone.depth().likely());
+    }
+
+    static Outline box(double fromY, double fromZ, double toY, double toZ) {
+        return Outline.of(List.of(new PlanePoint(fromY, fromZ), new PlanePoint(toY, fromZ), new PlanePoint(toY, toZ), new PlanePoint(fromY, toZ)));
     }
 }
