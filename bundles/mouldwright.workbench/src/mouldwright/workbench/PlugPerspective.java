@@ -13,6 +13,7 @@ public final class PlugPerspective implements IPerspectiveFactory {
     public void createInitialLayout(IPageLayout layout) {
         layout.addView(IPageLayout.ID_PROJECT_EXPLORER, IPageLayout.LEFT, 0.18f, layout.getEditorArea());
         layout.addView(IPageLayout.ID_PROBLEM_VIEW, IPageLayout.BOTTOM, 0.75f, layout.getEditorArea());
+        layout.addView("mouldwright.views.surface", IPageLayout.RIGHT, 0.6f, layout.getEditorArea());
         layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.BOTTOM, 0.6f, IPageLayout.ID_PROJECT_EXPLORER);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
+import mouldwright.plan.BuildPlan;
 import mouldwright.services.Checked;
 import mouldwright.services.LiveSession;
 import org.eclipse.core.runtime.ILog;
@@ -23,7 +24,7 @@ public final class LiveSpecs {
      *  @param version  of the text that is about
      *  @param complete whether the plan was looked at too
      *  @param plans    the last that could be made, maybe of an older text */
-    public record Known(Checked checked, int version, boolean complete, Map<String, mouldwright.plan.BuildPlan> plans) {
+    public record Known(Checked checked, int version, boolean complete, Map<String, BuildPlan> plans) {
 
         /** Whether the plans are of an older text, since this one has errors or is still being planned. */
         public boolean stale() {
@@ -80,7 +81,6 @@ public final class LiveSpecs {
 
     void closed(Path file) {
         session().thenAccept(one -> one.close(file));
-        known.remove(file);
     }
 
     void changedOnDisk(Path file) {
@@ -94,7 +94,7 @@ public final class LiveSpecs {
         started = true;
         Thread.ofPlatform().daemon().name("Setting up the language").start(() -> {
             try {
-                session.complete(new LiveSession(this::found, fault -> ILog.get().error("The language met a fault of its own", fault)));
+                session.complete(new LiveSession(new Ear(), fault -> ILog.get().error("The language met a fault of its own", fault)));
             } catch (RuntimeException | LinkageError e) {
                 ILog.get().error("The language could not be set up", e);
                 session.completeExceptionally(e);
@@ -102,12 +102,22 @@ public final class LiveSpecs {
         });
     }
 
-    private void found(Checked checked, int version, boolean complete) {
-        Path file = checked.file();
-        boolean fresh = complete && !checked.hasErrors();
-        Known before = known.get(file);
-        Known now = new Known(checked, version, complete, fresh || before == null ? checked.plans() : before.plans());
-        known.put(file, now);
-        listeners.forEach(one -> one.found(file, now));
+    /** Hears what the session finds, on its own thread. */
+    private final class Ear implements LiveSession.Listener {
+
+        @Override
+        public void found(Checked checked, int version, boolean complete) {
+            Path file = checked.file();
+            boolean fresh = complete && !checked.hasErrors();
+            Known before = known.get(file);
+            Known now = new Known(checked, version, complete, fresh || before == null ? checked.plans() : before.plans());
+            known.put(file, now);
+            listeners.forEach(one -> one.found(file, now));
+        }
+
+        @Override
+        public void closed(Path file) {
+            known.remove(file);
+        }
     }
 }
