@@ -31,6 +31,19 @@ elif ! cmp -s "$picture" "$work/estimate.svg"; then
 	exit 1
 fi
 
+# So are its drawings.
+./mouldwright draw examples/rain-canopy/canopy.plug --out "$work/drawn" >"$work/output"
+for pair in lines:RainCanopy-lines section:RainCanopy-section-S4; do
+	picture=examples/rain-canopy/${pair%%:*}.svg
+	drawn=$work/drawn/${pair#*:}.svg
+	if [ "$renew" = --renew ]; then
+		cat "$drawn" >"$picture"
+	elif ! cmp -s "$picture" "$drawn"; then
+		echo "readme-check: $picture shows something else than draw writes; renew it with: sh releng/start/readme-check.sh . --renew" >&2
+		exit 1
+	fi
+done
+
 for file in README.md DEVELOPERS.md; do
 	sed -n 's/^<!-- output of \.\/\(.*\) -->$/\1/p' "$file" >"$work/commands"
 	cp "$file" "$work/new"

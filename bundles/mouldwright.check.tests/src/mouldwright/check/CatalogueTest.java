@@ -105,7 +105,7 @@ class CatalogueTest {
 
     @Test void aCylinderThatIsFilledCarvedAndSkinnedHasNoFindings() {
         assertThat(found(cylinder("""
-                frame { sheet Ply12 }
+                frame { sheet Ply12 measured 12 }
                 fill Pour36 solid { }
                 carve { }
                 skin OnePly { }
@@ -143,32 +143,32 @@ class CatalogueTest {
                     half sections
                     station A at 0 superellipse 200 by 400
                     station B at 300 superellipse 0.9 by 1.8 above 199
-                    frame { sheet Ply12 }
+                    frame { sheet Ply12 measured 12 }
                     skin OnePly { }
                 }
                 """)).anySatisfy(finding -> assertThat(finding).startsWith("MW201 B:").contains("unplated"));
     }
 
     @Test void aPocketThatOpensOnASolidBayIsToldWithItsVolume() { // closed form: a disc of 140 mm radius, 12 mm thick: 0.739 l
-        assertThat(found(cylinder("frame { sheet Ply12 rim 60 } fill Pour36 shell 90 { bay A to B solid }"))).filteredOn(finding -> finding.startsWith("MW315"))
+        assertThat(found(cylinder("frame { sheet Ply12 measured 12 rim 60 } fill Pour36 shell 90 { bay A to B solid }"))).filteredOn(finding -> finding.startsWith("MW315"))
                 .hasSize(2).allSatisfy(finding -> assertThat(finding).contains("bay A to B, poured solid", "739 ml", "blank the pocket off"));
     }
 
     @Test void aPlateBesideASolidBayHasNoPocketUnlessARimIsStated() {
-        assertThat(found(cylinder("frame { sheet Ply12 } fill Pour36 shell 90 { bay A to B solid }"))).noneMatch(finding -> finding.startsWith("MW315"));
-        assertThat(found(cylinder("frame { sheet Ply12 rim 60 } fill Pour36 shell 90 { }"))).noneMatch(finding -> finding.startsWith("MW315"));
+        assertThat(found(cylinder("frame { sheet Ply12 measured 12 } fill Pour36 shell 90 { bay A to B solid }"))).noneMatch(finding -> finding.startsWith("MW315"));
+        assertThat(found(cylinder("frame { sheet Ply12 measured 12 rim 60 } fill Pour36 shell 90 { }"))).noneMatch(finding -> finding.startsWith("MW315"));
     }
 
     @Test void aBevelOver45DegreesIsToldWithItsAngle() {
-        assertThat(found(round(100, 250, 600, "frame { sheet Ply12 edges bevelled }")))
+        assertThat(found(round(100, 250, 600, "frame { sheet Ply12 measured 12 edges bevelled }")))
                 .anySatisfy(finding -> assertThat(finding).startsWith("MW210 bevel of").contains("at C", "45 deg at most"));
     }
 
     @Test void aGapOfMoreThanFourMillimetresAsksForBevelledEdges() {
         // a cone of 1 in 2: the gap is T sin(26.57 deg) = 5.37 mm for 12 mm plywood (closed form)
-        assertThat(found(round(100, 250, 400, "frame { sheet Ply12 }"))).anySatisfy(finding -> assertThat(finding)
+        assertThat(found(round(100, 250, 400, "frame { sheet Ply12 measured 12 }"))).anySatisfy(finding -> assertThat(finding)
                 .startsWith("MW211 gap of 5.3").contains("at the square edge of B", "4 mm at most", "edges bevelled"));
-        assertThat(found(round(100, 250, 400, "frame { sheet Ply12 edges bevelled }"))).noneMatch(finding -> finding.startsWith("MW211"));
+        assertThat(found(round(100, 250, 400, "frame { sheet Ply12 measured 12 edges bevelled }"))).noneMatch(finding -> finding.startsWith("MW211"));
     }
 
     @Test void foamPouredTooColdIsTold() {
@@ -217,7 +217,7 @@ class CatalogueTest {
                     station A at 0 superellipse 200 by 400 exponent 2
                     station B at 300 like A
                     station C at 600 like A
-                    frame { sheet Ply12 tolerance 1.5 }
+                    frame { sheet Ply12 measured 12 tolerance 1.5 }
                     fill Pour36 solid { }
                     carve { filler Stopper }
                 }
@@ -300,7 +300,8 @@ class CatalogueTest {
     }
 
     @Test void anAcceptanceWhoseDayHasPassedNoLongerHolds() {
-        assertThat(found(cylinder("carve { board 350 } accept MW431 \"two boards are joined\" until 2001-01-01"))).hasSize(2);
+        assertThat(found(cylinder("carve { board 350 } accept MW431 \"two boards are joined\" until 2001-01-01"))).hasSize(3).last().asString()
+                .startsWith("MW935 `MW431` was accepted until 2001-01-01");
     }
 
     @Test void aFaceWithoutAnyPlyIsToldWithItsArea() {
@@ -500,7 +501,7 @@ class CatalogueTest {
     }
 
     @Test void aSlipInAFigureIsToldAloneAndNotWhatFollowsFromIt() {
-        String slip = cylinder("frame { sheet Ply12 } fill Pour36 solid { } carve { }").replace("station B at 300 like A", "station B at 3000 like A");
+        String slip = cylinder("frame { sheet Ply12 measured 12 } fill Pour36 solid { } carve { }").replace("station B at 300 like A", "station B at 3000 like A");
         assertThat(found(slip)).allSatisfy(finding -> assertThat(finding).startsWith("MW10"));
     }
 }

@@ -123,4 +123,45 @@ class MouldChecksTest {
         assertThat(found(waiting.replace("HOURS", "36 h"))).singleElement().asString().startsWith("MW610 wait of 36 h in Shell, Ortho takes a ply within 24 h");
         assertThat(found(waiting.replace("HOURS", "24 h"))).isEmpty();
     }
+
+    private static String stiffened(int plies, String more) {
+        return mould(HALVES + " " + RELEASE + " stiffener across 40 mm by 30 mm { every 250 mm ply Csm450 " + more + " }").replace("2 of ply Csm450 }", plies + " of ply Csm450 wait 24 h 2 of ply Csm450 }")
+                .replace("resin Ortho {", "resin Ortho { hard after 12 h");
+    }
+
+    @Test void aStiffenerWaitsForTheResinToGetHard() { // hard after 12 h, as the library states it
+        assertThat(found(stiffened(3, "after 10 h"))).singleElement().asString().startsWith("MW620 stiffeners 10 h after the last ply, Ortho is hard after 12 h");
+        assertThat(found(stiffened(3, "after 12 h"))).isEmpty();
+        assertThat(found(stiffened(3, ""))).isEmpty();
+    }
+
+    @Test void fivePliesLieUnderAStiffener() { // Practical Boat Owner, May 2018
+        assertThat(found(stiffened(2, ""))).singleElement().asString().startsWith("MW621 stiffeners on 4 plies, 5 at least");
+        assertThat(found(stiffened(3, ""))).isEmpty();
+    }
+
+    @Test void lessFreshAirThanTheWorstSessionAsksForIsToldOf() {
+        assertThat(found(mould(HALVES + " " + RELEASE).replace("run out", "air { supply 50 m3/h } run out"))).singleElement().asString()
+                .startsWith("MW820 the worst session asks for").contains("the shop has 50 m3/h");
+        assertThat(found(mould(HALVES + " " + RELEASE).replace("run out", "air { supply 500000 m3/h } run out"))).isEmpty();
+    }
+
+    /** Fourteen days on the plug after a day or two of work: done in the third week of March. */
+    private static String from(String start, String wanted) {
+        return mould(HALVES + " " + RELEASE).replace("run out", start + " " + wanted + " run out");
+    }
+
+    @Test void aProgrammeThatEndsTooLateIsToldOf() {
+        assertThat(found(from("start 2027-03-01", "ready by 2027-03-10"))).singleElement().asString().startsWith("MW821 all is done and cured on 2027-03-").contains("d after 2027-03-10");
+        assertThat(found(from("start 2027-03-01", "ready by 2027-04-30"))).isEmpty();
+    }
+
+    @Test void aDayToBeReadyByNeedsADayToStartOn() {
+        assertThat(found(from("", "ready by 2027-04-30"))).singleElement().asString().startsWith("MW821 ready by 2027-04-30, and no first day");
+    }
+
+    @Test void aProgrammeThatEndsTooSoonIsToldOf() {
+        assertThat(found(from("start 2027-03-01", "ready after 2027-04-30"))).singleElement().asString().startsWith("MW822").contains("d before 2027-04-30");
+        assertThat(found(from("start 2027-03-01", "ready after 2027-03-02"))).isEmpty();
+    }
 }

@@ -1,14 +1,26 @@
 package mouldwright.check;
 
+import java.util.Comparator;
+import java.util.List;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.PlanFault;
+import mouldwright.plan.spec.Station;
 
 /** What the stages met while measuring and could not, or only with trouble, make sense of. */
 final class CannotBeBuilt implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
         for (PlanFault fault : plan.faults())
-            out.add(new Finding(code(fault.kind()), severity(fault.kind()), fault.place(), message(fault), fault.remedy()));
+            out.add(new Finding(code(fault.kind()), severity(fault.kind()), fault.place(), message(fault), fault.remedy(), fixes(fault, plan)));
+    }
+
+    /** Stations out of order are sorted. */
+    private static List<Fix> fixes(PlanFault fault, BuildPlan plan) {
+        List<Station> stations = plan.spec().body().stations();
+        List<Station> sorted = stations.stream().sorted(Comparator.comparingDouble(Station::x)).toList();
+        if (fault.kind() != PlanFault.Kind.LOFT || sorted.equals(stations))
+            return List.of();
+        return List.of(Fix.of("sort the stations", new Remedy.Reorder(sorted.stream().map(Station::origin).distinct().toList())));
     }
 
     private static String message(PlanFault fault) {

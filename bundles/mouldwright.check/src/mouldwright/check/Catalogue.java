@@ -16,6 +16,14 @@ public final class Catalogue {
             new BuildUpStep(),
             new BevelTooSteep(),
             new GapTooWide(),
+            new SheetAllMargin(),
+            new WebTooThin(),
+            new LargerThanSheet(),
+            new SlotNotMatching(),
+            new BackboneOutside(),
+            new ThicknessNotMeasured(),
+            new HoleMissesPlate(),
+            new RailsTooNear(),
             new ShopOutsideFoam(),
             new FoamFiguresDisagree(),
             new OverfillTooLow(),
@@ -40,6 +48,8 @@ public final class Catalogue {
             new GlassOutsideRange(),
             new SandedTacky(),
             new RecoatMissed(),
+            new StiffenerBeforeCure(),
+            new StiffenerShowsThrough(),
             new MouldUndercut(),
             new DraftTooLow(),
             new MouldTooThin(),
@@ -52,7 +62,10 @@ public final class Catalogue {
             new MouldLeavesFace(),
             new NoRunOut(),
             new PriceMissing(),
-            new TooHeavyToLift());
+            new TooHeavyToLift(),
+            new AirShort(),
+            new ReadyTooLate(),
+            new ReadyTooSoon());
 
     private Catalogue() { }
 

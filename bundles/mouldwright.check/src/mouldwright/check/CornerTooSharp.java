@@ -13,6 +13,8 @@ final class CornerTooSharp implements Check {
 
     private static final double OUTSIDE = 0.003;
     private static final double INSIDE = 0.012;
+    /** Points nearer than this are one, m. */
+    private static final double SAME = 1e-6;
     /** Less of a turn than this mat lies over. */
     private static final double NO_CORNER = Math.toRadians(25);
 
@@ -32,7 +34,7 @@ final class CornerTooSharp implements Check {
         for (Form.Point point : form.points())
             if (point.radius().isPresent() && point.radius().getAsDouble() < OUTSIDE) {
                 out.warn("MW105", point.origin(), "corner of " + station.name() + " rounded to " + Findings.length(point.radius().getAsDouble()) + ", " + Findings.length(OUTSIDE)
-                        + " at least outside and " + Findings.length(INSIDE) + " inside: mat bridges it", "state a larger `radius`");
+                        + " at least outside and " + Findings.length(INSIDE) + " inside: mat bridges it", "state a larger `radius`", rounded(point, INSIDE));
                 return true;
             }
         return false;
@@ -48,11 +50,23 @@ final class CornerTooSharp implements Check {
             if (moulded && Math.abs(turn) > NO_CORNER) {
                 double least = turn > 0 ? OUTSIDE : INSIDE;
                 out.warn("MW105", station.origin(), (turn > 0 ? "outside" : "inside") + " corner of " + station.name() + " near " + place(slice.point(j, 1)) + " is sharp, radius "
-                        + Findings.length(least) + " at least: mat bridges it", "round it: `knuckle radius " + Math.round(least * 1000) + "`");
+                        + Findings.length(least) + " at least: mat bridges it", "round it: `knuckle radius " + Math.round(least * 1000) + "`", nearest(station, slice.point(j, 1), least));
                 return true;
             }
         }
         return false;
+    }
+
+    private static Fix rounded(Form.Point point, double radius) {
+        return Fix.of("round the corner to " + Findings.length(radius), new Remedy.Replace(point.origin(), Points.words(point, radius)));
+    }
+
+    /** The knuckle that makes a corner. The surface looked at is the part's, as the points are. */
+    private static Fix[] nearest(Station station, SurfacePoint corner, double radius) {
+        if (!(station.form() instanceof Form.Points form))
+            return new Fix[0];
+        return form.points().stream().filter(point -> point.knuckle() && Math.hypot(Math.abs(point.y()) - Math.abs(corner.y()), point.z() - corner.z()) < SAME)
+                .map(point -> rounded(point, radius)).limit(1).toArray(Fix[]::new);
     }
 
     private static String place(SurfacePoint point) {

@@ -11,6 +11,6 @@ final class FaceShortOfPlies implements Check {
         plan.spec().skin().ifPresent(skin -> plan.measurements().find(SkinMeasures.class)
                 .filter(m -> m.lacking().value() - m.uncovered().value() > FaceUncovered.NOTHING)
                 .ifPresent(m -> out.warn("MW502", skin.origin(), Findings.figure(m.lacking().value(), Dimension.AREA) + " has fewer plies than required"
-                        + FaceUncovered.where(m, Integer.MAX_VALUE), "add plies there")));
+                        + FaceUncovered.where(m, Integer.MAX_VALUE), "add plies there", AddedPlies.over(plan, skin, m, gap -> gap.laid() < gap.asked()))));
     }
 }

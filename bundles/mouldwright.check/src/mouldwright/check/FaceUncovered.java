@@ -1,6 +1,7 @@
 package mouldwright.check;
 
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.spec.Skin;
 import mouldwright.plan.stage.SkinMeasures;
 import mouldwright.units.Dimension;
 
@@ -11,9 +12,14 @@ final class FaceUncovered implements Check {
     static final double NOTHING = 1e-4;
 
     @Override public void examine(BuildPlan plan, Findings out) {
-        plan.spec().skin().ifPresent(skin -> plan.measurements().find(SkinMeasures.class).filter(m -> m.uncovered().value() > NOTHING)
+        plan.spec().skin().ifPresent(skin -> plan.measurements().find(SkinMeasures.class).filter(m -> m.uncovered().value() > NOTHING && laysSomething(skin))
                 .ifPresent(m -> out.warn("MW501", skin.origin(), Findings.figure(m.uncovered().value(), Dimension.AREA) + " of the moulded face has no ply" + where(m, 1),
-                        "add a ply there, or to the schedule")));
+                        "add a ply there, or to the schedule", AddedPlies.over(plan, skin, m, gap -> gap.laid() < 1))));
+    }
+
+    /** A skin that lays nothing at all is told as that. */
+    private static boolean laysSomething(Skin skin) {
+        return !skin.schedule().plies().isEmpty() || skin.rules().stream().anyMatch(Skin.Rule.AddPlies.class::isInstance);
     }
 
     /** Where plies are lacking, in words. */

@@ -16,7 +16,8 @@ final class GapTooWide implements Check {
             for (FrameMeasures.Made made : frame.plates())
                 if (made.plate().gapAlongNormal() > LIMIT)
                     out.warn("MW211", made.border().station().origin(), "gap of " + Findings.length(made.plate().gapAlongNormal()) + " at the square edge of "
-                            + made.border().name() + ", " + Findings.length(LIMIT) + " at most: the plate leaves the surface unguided", "state `edges bevelled`");
+                            + made.border().name() + ", " + Findings.length(LIMIT) + " at most: the plate leaves the surface unguided", "state `edges bevelled`",
+                            Fix.of("state `edges bevelled`", new Remedy.State(plan.spec().frame().orElseThrow().origin(), "edges", "edges bevelled")));
         });
     }
 }

@@ -12,6 +12,7 @@ final class HoldTooShort implements Check {
     @Override public void examine(BuildPlan plan, Findings out) {
         plan.spec().mould().filter(mould -> mould.hold().likely() < WEEK).ifPresent(mould -> out.warn("MW708", MouldPlaces.of(plan, mould.hold().origin()),
                 "released after " + Findings.figure(mould.hold().likely(), Dimension.TIME) + ", " + Findings.figure(WEEK, Dimension.TIME)
-                        + " at least: a green mould twists", "state `hold 14 d`"));
+                        + " at least: a green mould twists", "state `hold 14 d`",
+                Fix.stating(mould.hold(), mould.origin(), "hold", "14 d", "")));
     }
 }

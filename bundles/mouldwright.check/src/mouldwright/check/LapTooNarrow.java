@@ -16,7 +16,8 @@ final class LapTooNarrow implements Check {
             Given lap = skin.lap();
             if (lap.likely() < LEAST - ROUNDING)
                 out.warn("MW505", lap.assumed() ? skin.origin() : lap.origin(), "lap of " + Findings.length(lap.likely()) + ", " + Findings.length(LEAST)
-                        + " at least: the pieces may part at their seams", "state `lap` of " + Findings.length(LEAST));
+                        + " at least: the pieces may part at their seams", "state `lap` of " + Findings.length(LEAST),
+                        Fix.stating(lap, skin.origin(), "lap", Findings.written(LEAST), ""));
         });
     }
 }

@@ -17,6 +17,7 @@ final class LiftsNeeded implements Check {
     private static void examine(Fill fill, BuildPlan plan, Findings out) {
         plan.measurements().find(FillMeasures.class).ifPresent(measures -> measures.bays().stream().filter(bay -> bay.height() > DEEP).findFirst()
                 .ifPresent(bay -> out.warn("MW309", fill.origin(), fill.foam().name() + " states no lift, and " + bay.bay().words() + " is " + Findings.length(bay.height())
-                        + " deep: a deep pour scorches inside and may burn", "state the supplier's limit with `lift ... at most`")));
+                        + " deep: a deep pour scorches inside and may burn", "state the supplier's limit with `lift ... at most`",
+                        Fix.of("pour in lifts of 200 mm until the supplier's limit is known", new Remedy.State(fill.foam().stock().origin(), "lift", "lift 200 mm at most")))));
     }
 }

@@ -27,12 +27,24 @@ final class PointOffTheCurve implements Check {
                 examine(station, points, kind, out);
     }
 
+    private static Fix[] fixes(Form.Point point, Standoff slip) {
+        if (point.knuckle())
+            return new Fix[0];
+        return new Fix[] {Fix.of("move the point to the curve of its neighbours", new Remedy.Replace(point.origin(), fair(slip))),
+            Fix.of("mark a knuckle", new Remedy.Replace(point.origin(), Points.knuckle(point)))};
+    }
+
+    /** To a tenth of a millimetre, which is what a section is drawn to. */
+    private static String fair(Standoff slip) {
+        return Findings.exact(slip.fairY(), 1) + " " + Findings.exact(slip.fairZ(), 1);
+    }
+
     private static void examine(Station station, Form.Points form, SectionKind kind, Findings out) {
         List<OutlinePoint> points = form.points().stream()
                 .map(p -> new OutlinePoint(p.y(), p.z(), p.knuckle(), p.radius().orElse(0), Optional.empty(), p.bare())).toList();
         for (Standoff slip : Fairness.slips(points, kind, LEAST))
             out.warn("MW106", form.points().get(slip.point()).origin(), "this point of " + station.name() + " stands " + Findings.length(slip.off())
                     + " off the curve of its neighbours, as a slip of the pen does", "the fair point is " + Findings.length(slip.fairY()) + ", " + Findings.length(slip.fairZ())
-                    + "; or mark a knuckle");
+                    + "; or mark a knuckle", fixes(form.points().get(slip.point()), slip));
     }
 }

@@ -1,5 +1,7 @@
 package mouldwright.check;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import mouldwright.plan.BuildPlan;
@@ -16,11 +18,16 @@ final class RecoatMissed implements Check {
         schedules.forEach(schedule -> schedule.resin().recoat().ifPresent(recoat -> examine(schedule, recoat, out)));
     }
 
+    private static String hours(double seconds) {
+        return BigDecimal.valueOf(seconds / 3600).setScale(2, RoundingMode.FLOOR).stripTrailingZeros().toPlainString() + " h";
+    }
+
     private static void examine(Schedule schedule, Given recoat, Findings out) {
         List<Schedule.Layer> layers = schedule.layers();
         for (int i = 0; i + 1 < layers.size(); i++)
             if (layers.get(i) instanceof Schedule.Layer.Wait wait && wait.time().likely() > recoat.likely())
                 out.warn("MW610", wait.time().origin(), "wait of " + Findings.figure(wait.time().likely(), wait.time().dimension()) + " in " + schedule.name() + ", "
-                        + schedule.resin().name() + " takes a ply within " + Findings.figure(recoat.likely(), recoat.dimension()), "wait less, or abrade before the next ply");
+                        + schedule.resin().name() + " takes a ply within " + Findings.figure(recoat.likely(), recoat.dimension()), "wait less, or abrade before the next ply",
+                        Fix.of("wait no longer than " + schedule.resin().name() + " allows", new Remedy.Replace(wait.time().origin(), hours(recoat.low()))));
     }
 }

@@ -1,7 +1,11 @@
 package mouldwright.check;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
@@ -18,7 +22,7 @@ final class TooManyPliesAtOnce implements Check {
                 double thickness = thickness(run, schedule.resin());
                 if (thickness > THICKEST)
                     out.warn("MW509", run.getLast().origin(), schedule.name() + ": " + run.size() + " plies laid at once cure to "
-                            + Findings.length(thickness) + ", " + Findings.length(THICKEST) + " at most: they run hot", "put `wait 12 h` between them");
+                            + Findings.length(thickness) + ", " + Findings.length(THICKEST) + " at most: they run hot", "put `wait 12 h` between them", waits(run, schedule.resin()));
             }
         plan.spec().skin().ifPresent(skin -> local(skin, out));
     }
@@ -33,6 +37,27 @@ final class TooManyPliesAtOnce implements Check {
                     out.warn("MW509", add.span().origin(), add.count() + " plies of " + add.mat().name() + " added to the skin cure with it to "
                             + Findings.length(thickness) + ", " + Findings.length(THICKEST) + " at most at once: they run hot", "let the skin cure first, or add fewer plies");
             }
+    }
+
+    /** A wait before each ply that would make the run too thick; a statement of several plies is parted there. */
+    private static Fix[] waits(List<Schedule.Layer.Ply> run, Resin resin) {
+        Map<Origin, StringBuilder> written = new LinkedHashMap<>();
+        double wet = 0;
+        for (Schedule.Layer.Ply ply : run) {
+            double thickness = Laminates.cured(ply.mat(), resin);
+            if (thickness > THICKEST)
+                return new Fix[0];
+            boolean wait = wet + thickness > THICKEST;
+            StringBuilder lines = written.computeIfAbsent(ply.origin(), origin -> new StringBuilder());
+            lines.append(wait ? (lines.isEmpty() ? "" : "\n") + "wait 12 h\n" : lines.isEmpty() ? "" : "\n").append("ply ").append(ply.mat().name());
+            wet = wait ? thickness : wet + thickness;
+        }
+        List<Remedy> remedies = new ArrayList<>();
+        written.forEach((origin, lines) -> {
+            if (lines.indexOf("wait") >= 0)
+                remedies.add(new Remedy.Replace(origin, lines.toString()));
+        });
+        return new Fix[] {new Fix("put `wait 12 h` between the plies", false, remedies)};
     }
 
     private static double thickness(List<Schedule.Layer.Ply> run, Resin resin) {

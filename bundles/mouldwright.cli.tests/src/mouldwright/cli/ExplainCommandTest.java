@@ -32,4 +32,10 @@ class ExplainCommandTest {
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.out()).isEmpty();
     }
+
+    @Test void aCodeAloneIsExplainedByItsPage() {
+        assertThat(Run.in(EXAMPLES, "explain", "MW412").out()).startsWith("MW412  Crown between stations over the limit\n\nCause\n");
+        assertThat(Run.in(EXAMPLES, "explain", "MW499").code()).isEqualTo(2);
+        assertThat(Run.in(EXAMPLES, "explain", "box/box.plug").err()).contains("missing required parameter: 'ID'");
+    }
 }

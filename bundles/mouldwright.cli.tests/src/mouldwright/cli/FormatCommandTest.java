@@ -44,4 +44,13 @@ class FormatCommandTest {
     @Test void aFileThatIsNotThereIsAnError() {
         assertThat(Run.in(folder, "format", "box.plug").code()).isEqualTo(3);
     }
+
+    @Test void aPropertyGivenTwiceIsToldAndTheFileLeftAsItIs() throws Exception {
+        String twice = "plug P { day 7 h day 8 h }\n";
+        Path file = Specs.write(folder, "twice.plug", twice);
+        Run run = Run.in(folder, "format", "twice.plug");
+        assertThat(run.code()).isEqualTo(1);
+        assertThat(run.err()).contains("error MW909");
+        assertThat(Files.readString(file)).isEqualTo(twice);
+    }
 }

@@ -8,13 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import mouldwright.report.TextFinding;
 import mouldwright.report.FindingsJson;
-import mouldwright.report.FindingsText;
-import mouldwright.report.Ink;
+import mouldwright.report.FindingsSarif;
 import mouldwright.report.PathNames;
 import mouldwright.check.Severity;
 import mouldwright.services.Checked;
+import mouldwright.services.DiskChanges;
+import mouldwright.services.FileChanges;
 import mouldwright.services.ProcessIo;
 import mouldwright.services.SpecSession;
 import picocli.CommandLine.Model.CommandSpec;
@@ -22,6 +24,17 @@ import picocli.CommandLine.ParseResult;
 
 /** Prints what is found in specs. The findings are the result, so they go to standard output. */
 final class CheckCommand implements Subcommand {
+
+    private final Supplier<FileChanges> changes;
+
+    CheckCommand() {
+        this(DiskChanges::new);
+    }
+
+    /** With changes of a test's own. */
+    CheckCommand(Supplier<FileChanges> changes) {
+        this.changes = changes;
+    }
 
     @Override
     public String name() {
@@ -35,8 +48,10 @@ final class CheckCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec) {
-        spec.addOption(Options.choice("--format", "text|json", "how: text, or a JSON array", List.of("text", "json")));
+        spec.addOption(Options.choice("--format", "text|json|sarif", "how: text, a JSON array, or a SARIF 2.1.0 log", List.of("text", "json", "sarif")));
         spec.addOption(Options.flag("--strict", "warnings fail too"));
+        spec.addOption(Options.flag("--fix", "first write what may be mended unasked, and say what"));
+        spec.addOption(Options.flag("--watch", "go on, and on each change say what is found and what it did to the figures"));
         spec.addPositional(Options.files("specs and libraries"));
     }
 
@@ -45,6 +60,19 @@ final class CheckCommand implements Subcommand {
         List<String> files = parsed.matchedPositionalValue(0, List.of());
         List<Path> paths = files.stream().map(file -> Paths.of(file, io)).toList();
         SpecSession session = SpecSession.start();
+        boolean watch = Options.given(parsed, "--watch");
+        if (watch && (Options.given(parsed, "--fix") || !Options.value(parsed, "--format").orElse("text").equals("text"))) {
+            throw new WrongUsage("--watch goes with text, and mends nothing");
+        }
+        if (watch) {
+            return new Watching(session, paths, changes.get(), io).run();
+        }
+        int written = Options.given(parsed, "--fix") ? Mending.all(session, paths, io) : ExitCode.FINE;
+        int checked = check(session, paths, parsed, io);
+        return checked == ExitCode.FINE || written == ExitCode.FAULT ? written : checked;
+    }
+
+    private static int check(SpecSession session, List<Path> paths, ParseResult parsed, ProcessIo io) {
         Set<TextFinding> findings = new LinkedHashSet<>();
         Map<Path, String> texts = new LinkedHashMap<>();
         boolean unread = false;
@@ -80,12 +108,10 @@ final class CheckCommand implements Subcommand {
 
     private static void print(List<TextFinding> findings, Map<Path, String> texts, ParseResult parsed, ProcessIo io) {
         PathNames names = new PathNames(io.directory());
-        if (Options.value(parsed, "--format").orElse("text").equals("json")) {
-            io.out().print(new FindingsJson(names).print(findings));
-        } else {
-            boolean coloured = io.terminal() && !io.environment().containsKey("NO_COLOR");
-            io.out().print(new FindingsText(names, texts, coloured ? Ink.TERMINAL : Ink.NONE).print(findings));
-            io.out().print(FindingsText.summary(findings) + "\n");
+        switch (Options.value(parsed, "--format").orElse("text")) {
+            case "json" -> io.out().print(new FindingsJson(names).print(findings));
+            case "sarif" -> io.out().print(new FindingsSarif(names, texts, Version.words()).print(findings));
+            default -> FindingsOutput.toResult(findings, texts, io);
         }
     }
 }

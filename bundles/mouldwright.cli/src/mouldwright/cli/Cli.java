@@ -18,7 +18,20 @@ public final class Cli {
     private static final String PROGRAM = "mouldwright";
     private static final int WIDTH = 100;
 
-    static final List<Subcommand> ALL = List.of(new CheckCommand(), new EstimateCommand(), new ExplainCommand(), new FormatCommand(), new ServeCommand());
+    static final List<Subcommand> ALL = List.of(
+            new CheckCommand(),
+            new EstimateCommand(),
+            new ExplainCommand(),
+            new TemplatesCommand(),
+            new DrawCommand(),
+            new SheetsCommand(),
+            new OffsetsCommand(),
+            new CardsCommand(),
+            new MeshCommand(),
+            new ImportCommand(),
+            new CompareCommand(),
+            new FormatCommand(),
+            new ServeCommand());
 
     private final List<Subcommand> commands;
 

@@ -1,17 +1,15 @@
 package mouldwright.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import mouldwright.project.OutputUnits;
-import mouldwright.project.SafeWrite;
-import mouldwright.project.WriteResult;
 import mouldwright.report.Caution;
 import mouldwright.report.CsvReport;
 import mouldwright.report.Estimate;
-import mouldwright.report.JsonReport;
+import mouldwright.report.EstimateFormat;
 import mouldwright.report.PathNames;
-import mouldwright.report.TextReport;
 import mouldwright.services.Checked;
 import mouldwright.services.ProcessIo;
 import mouldwright.services.SpecSession;
@@ -34,11 +32,11 @@ final class EstimateCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec) {
-        spec.addOption(Options.choice("--format", "text|json|csv", "how: text, a JSON object, or the quantities as CSV",
-                List.of("text", "json", "csv")));
+        List<String> formats = EstimateFormat.ALL.stream().map(EstimateFormat::name).toList();
+        spec.addOption(Options.choice("--format", String.join("|", formats), "how: text, a JSON object, the quantities as CSV, a page, papers to print, or a workbook", formats));
         spec.addOption(Options.text("--out", "FILE", "write to a file instead; a crash leaves the old one whole"));
         spec.addOption(Options.text("--stage", "NAME", "one stage alone: shape, frame, fill, skin"));
-        spec.addOption(Options.choice("--units", "metric|us", "units of the text; else as the project says, else metric", List.of("metric", "us")));
+        spec.addOption(Options.choice("--units", "metric|us", "units of what is printed; else as the project says, else metric", List.of("metric", "us")));
         spec.addOption(Options.text("--draws", "N", "draw the uncertain figures N times: what is enough in 10, 50 and 90 of 100 cases"));
         spec.addOption(Options.text("--seed", "S", "whole number the draws begin with; the same gives the same figures; else 1"));
         spec.addOption(Options.choice("--table", "figures|pieces", "which table as CSV: the quantities, or the pieces of mat with their cut list",
@@ -50,12 +48,13 @@ final class EstimateCommand implements Subcommand {
     @Override
     public int run(ParseResult parsed, ProcessIo io) {
         Path file = Paths.of(parsed.matchedPositionalValue(0, ""), io);
-        Optional<Path> target = Options.value(parsed, "--out").map(written -> Paths.of(written, io));
-        if (target.isPresent() && (target.get().equals(file) || target.get().toString().endsWith(".plug"))) {
-            throw new WrongUsage("--out would write over a spec: " + target.get().getFileName());
+        Optional<Path> target = Delivery.target(parsed, file, io);
+        EstimateFormat format = Options.value(parsed, "--format").flatMap(EstimateFormat::find).orElse(EstimateFormat.ALL.getFirst());
+        if (format.binary()) {
+            Delivery.refuseTerminal(format.name(), "plan." + format.name(), target, io);
         }
         Optional<DrawOrder> order = DrawOrder.of(parsed);
-        if (Options.value(parsed, "--table").isPresent() && !Options.value(parsed, "--format").orElse("text").equals("csv")) {
+        if (Options.value(parsed, "--table").isPresent() && !format.name().equals("csv")) {
             throw new WrongUsage("--table is for --format csv");
         }
         Checked checked = SpecSession.start().check(file, () -> false);
@@ -65,7 +64,7 @@ final class EstimateCommand implements Subcommand {
                 Estimate likely = Estimate.of(plan, checked.revision(), checked.findings());
                 Estimate whole = order.map(draws -> likely.with(draws.of(plan))).orElse(likely);
                 Estimate estimate = Options.value(parsed, "--stage").map(stage -> one(whole, stage)).orElse(whole);
-                yield deliver(print(estimate, parsed, checked, io), target, io);
+                yield Delivery.of(print(estimate, format, parsed, checked, io), target, io);
             }
         };
     }
@@ -77,17 +76,14 @@ final class EstimateCommand implements Subcommand {
         return whole.only(stage);
     }
 
-    private static String print(Estimate estimate, ParseResult parsed, Checked checked, ProcessIo io) {
-        PathNames names = new PathNames(io.directory());
-        return switch (Options.value(parsed, "--format").orElse("text")) {
-            case "json" -> new JsonReport(names).print(estimate);
-            case "csv" -> {
-                besidesFigures(estimate, checked, io);
-                boolean pieces = Options.value(parsed, "--table").filter("pieces"::equals).isPresent();
-                yield pieces ? new CsvReport().pieces(estimate) : new CsvReport().print(estimate);
-            }
-            default -> new TextReport(units(parsed, checked), names).print(estimate);
-        };
+    private static byte[] print(Estimate estimate, EstimateFormat format, ParseResult parsed, Checked checked, ProcessIo io) {
+        if (!format.speaks()) {
+            besidesFigures(estimate, checked, io);
+        }
+        if (Options.value(parsed, "--table").filter("pieces"::equals).isPresent()) {
+            return new CsvReport().pieces(estimate).getBytes(StandardCharsets.UTF_8);
+        }
+        return format.writer().write(estimate, units(parsed, checked), new PathNames(io.directory()));
     }
 
     /** A table of figures has no room for words, but cautions and findings must not be lost. */
@@ -101,23 +97,9 @@ final class EstimateCommand implements Subcommand {
         }
     }
 
-    private static UnitSystem units(ParseResult parsed, Checked checked) {
+    static UnitSystem units(ParseResult parsed, Checked checked) {
         boolean us = Options.value(parsed, "--units").map("us"::equals)
                 .orElseGet(() -> checked.project().settings().units().filter(units -> units == OutputUnits.US).isPresent());
         return us ? UnitSystem.US : UnitSystem.METRIC;
-    }
-
-    private static int deliver(String text, Optional<Path> target, ProcessIo io) {
-        if (target.isEmpty()) {
-            io.out().print(text);
-            return ExitCode.FINE;
-        }
-        return switch (SafeWrite.text(target.get(), text)) {
-            case WriteResult.Written written -> ExitCode.FINE;
-            case WriteResult.NotWritten(Path path, String message) -> {
-                io.err().print("mouldwright: " + new PathNames(io.directory()).of(path) + " is not written: " + message + "\n");
-                yield ExitCode.FILE;
-            }
-        };
     }
 }

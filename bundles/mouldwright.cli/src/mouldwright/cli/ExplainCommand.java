@@ -3,6 +3,7 @@ package mouldwright.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import mouldwright.check.CheckPage;
 import mouldwright.plan.BuildPlan;
 import mouldwright.report.Explanation;
 import mouldwright.services.Checked;
@@ -22,19 +23,24 @@ final class ExplainCommand implements Subcommand {
 
     @Override
     public String summary() {
-        return "print how a quantity came about, down to spec lines, library entries and defaults";
+        return "print how a quantity came about, down to spec lines, library entries and defaults; or what a finding means";
     }
 
     @Override
     public void describe(CommandSpec spec) {
         spec.addOption(Options.text("--plug", "NAME", "which plug, where the file has several"));
-        spec.addPositional(Options.parameter(0, "FILE", "a spec"));
-        spec.addPositional(Options.parameter(1, "ID", "the quantity, such as fill.mass; estimate prints them all"));
+        spec.addPositional(Options.parameter(0, "FILE", "a spec; or the code of a finding, such as MW412, alone"));
+        spec.addPositional(Options.optional(1, "ID", "the quantity, such as fill.mass; estimate prints them all"));
     }
 
     @Override
     public int run(ParseResult parsed, ProcessIo io) {
-        Path file = Paths.of(parsed.matchedPositionalValue(0, ""), io);
+        String first = parsed.matchedPositionalValue(0, "");
+        if (!parsed.hasMatchedPositional(1)) {
+            io.out().print(page(first).words());
+            return ExitCode.FINE;
+        }
+        Path file = Paths.of(first, io);
         String id = parsed.matchedPositionalValue(1, "");
         Checked checked = SpecSession.start().check(file, () -> false);
         return switch (PlugChoice.of(checked, Options.value(parsed, "--plug"), io)) {
@@ -45,6 +51,13 @@ final class ExplainCommand implements Subcommand {
                 yield ExitCode.FINE;
             }
         };
+    }
+
+    private static CheckPage page(String code) {
+        if (!code.matches("MW[0-9]+")) {
+            throw new WrongUsage("missing required parameter: 'ID', the quantity to explain");
+        }
+        return CheckPage.of(code).orElseThrow(() -> new WrongUsage("no finding has the code " + code));
     }
 
     private static WrongUsage unknown(BuildPlan plan, String id) {

@@ -28,6 +28,7 @@ final class FormatCommand implements Subcommand {
     @Override
     public void describe(CommandSpec spec) {
         spec.addOption(Options.flag("--check", "write nothing; name the files that are not laid out, and fail if there are any"));
+        spec.addOption(Options.flag("--print", "write nothing; print the one layout, for programs that compare texts"));
         spec.addPositional(Options.files("specs and libraries"));
     }
 
@@ -35,12 +36,31 @@ final class FormatCommand implements Subcommand {
     public int run(ParseResult parsed, ProcessIo io) {
         List<String> files = parsed.matchedPositionalValue(0, List.of());
         List<Path> paths = files.stream().map(file -> Paths.of(file, io)).toList();
+        if (Options.given(parsed, "--print") && (Options.given(parsed, "--check") || paths.size() > 1)) {
+            throw new WrongUsage("--print takes one file and no --check");
+        }
         SpecSession session = SpecSession.start();
         int worst = ExitCode.FINE;
         for (Path path : paths) {
-            worst = Math.max(worst, layOut(session.layOut(path), path, Options.given(parsed, "--check"), io));
+            worst = Math.max(worst, Options.given(parsed, "--print") ? print(session.layOut(path), path, io)
+                    : layOut(session.layOut(path), path, Options.given(parsed, "--check"), io));
         }
         return worst;
+    }
+
+    /** A text with errors is printed as it is: whoever compares texts wants to see it all the same. */
+    private static int print(Layout layout, Path path, ProcessIo io) {
+        return switch (layout) {
+            case Layout.Laid(String text, boolean changed) -> {
+                io.out().print(text);
+                yield ExitCode.FINE;
+            }
+            case Layout.Refused(var findings, var texts) when texts.containsKey(path) -> {
+                io.out().print(texts.get(path));
+                yield ExitCode.FINE;
+            }
+            default -> layOut(layout, path, true, io);
+        };
     }
 
     private static int layOut(Layout layout, Path path, boolean checkOnly, ProcessIo io) {

@@ -40,6 +40,11 @@ final class Options {
                 .description(description).build();
     }
 
+    /** A parameter that may be left out. */
+    static PositionalParamSpec optional(int index, String label, String description) {
+        return PositionalParamSpec.builder().index(String.valueOf(index)).arity("0..1").paramLabel(label).type(String.class).description(description).build();
+    }
+
     /** Files, one at least. */
     static PositionalParamSpec files(String description) {
         return PositionalParamSpec.builder().index("0..*").arity("1..*").required(true).paramLabel("FILE").type(List.class).auxiliaryTypes(String.class)

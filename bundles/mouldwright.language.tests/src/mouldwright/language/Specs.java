@@ -1,12 +1,17 @@
 package mouldwright.language;
 
+import com.google.inject.Guice;
 import com.google.inject.Injector;
+import com.google.inject.util.Modules;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import mouldwright.model.Document;
@@ -26,9 +31,16 @@ final class Specs {
 	private Specs() {
 	}
 
+	/** On a day that stays, since some figures are to be looked at again by another. */
 	private static Injector setUp() {
 		org.apache.log4j.Logger.getRootLogger().setLevel(org.apache.log4j.Level.OFF);
-		return new PlugStandaloneSetup().createInjectorAndDoEMFRegistration();
+		Clock day = Clock.fixed(Instant.parse("2027-03-01T12:00:00Z"), ZoneOffset.UTC);
+		return new PlugStandaloneSetup() {
+			@Override
+			public Injector createInjector() {
+				return Guice.createInjector(Modules.override(new PlugRuntimeModule()).with(binder -> binder.bind(Clock.class).toInstance(day)));
+			}
+		}.createInjectorAndDoEMFRegistration();
 	}
 
 	/** A text as if it stood in a file, which need not be there. */
@@ -70,7 +82,7 @@ final class Specs {
 	/** All specs of the examples, libraries too. */
 	static List<Path> examples() {
 		try (var files = Files.walk(EXAMPLES)) {
-			return files.filter(f -> f.toString().endsWith(".plug")).sorted().toList();
+			return files.filter(f -> f.toString().endsWith(".plug") && !f.startsWith(EXAMPLES.resolve("faulty"))).sorted().toList();
 		} catch (IOException e) {
 			throw new UncheckedIOException(e);
 		}

@@ -47,6 +47,16 @@ public record BuildPlan(Spec spec, List<Assumption> assumed, List<Quantity> quan
         return measurements.find(CutParts.class).map(CutParts::parts).orElse(List.of());
     }
 
+    /** @return what of the frame is cut out of timber */
+    public List<Member> members() {
+        return measurements.find(CutParts.class).map(CutParts::members).orElse(List.of());
+    }
+
+    /** @return what the plates are set up by; empty where fewer than two stand */
+    public Optional<Alignment> alignment() {
+        return measurements.find(Alignment.class);
+    }
+
     /** @return a quantity by its id */
     public Optional<Quantity> quantity(String id) {
         return quantities.stream().filter(q -> q.id().equals(id)).findFirst();

@@ -30,7 +30,7 @@ class CsvReportTest {
     }
 
     @Test void thePiecesAreATableOfTheirOwn() {
-        assertThat(new CsvReport().pieces(Plans.estimate())).startsWith("piece,ply,mat,where,width,length,roll,cut,along,across\n"
-                + "1,1,Csm450,bay S1 to S2,1.25,0.55,1,1,0,0\n");
+        assertThat(new CsvReport().pieces(Plans.estimate())).startsWith("piece,ply,mat,where,width,length,roll,cut,along,across,laminate\n"
+                + "1,1,Csm450,bay S1 to S2,1.25,0.55,1,1,0,0,skin\n");
     }
 }

@@ -67,8 +67,8 @@ class JsonReportTest {
     }
 
     @Test void theKeysStandInTheOrderOfTheContract() {
-        assertThat(parsed().keySet()).containsExactly("plug", "revision", "assumed", "findings", "cautions", "quantities", "plates", "pours",
-                "pourOrder", "remedies", "pots", "pieces", "tasks", "orders", "edges");
+        assertThat(parsed().keySet()).containsExactly("plug", "revision", "assumed", "findings", "cautions", "quantities", "plates", "parts", "members", "pours",
+                "pourOrder", "remedies", "pots", "pieces", "tasks", "orders", "edges", "boards");
         assertThat(parsed().getAsJsonArray("quantities").get(0).getAsJsonObject().keySet())
                 .containsExactly("id", "stage", "label", "value", "unit", "low", "high", "derivation");
     }
@@ -85,7 +85,7 @@ class JsonReportTest {
 
     @Test void aPieceStandsWithItsSizeAndItsPlaceOnTheRoll() {
         JsonObject piece = parsed().getAsJsonArray("pieces").get(2).getAsJsonObject();
-        assertThat(piece.keySet()).containsExactly("piece", "ply", "mat", "where", "width", "length", "roll", "cut", "along", "across");
+        assertThat(piece.keySet()).containsExactly("piece", "laminate", "ply", "mat", "where", "width", "length", "roll", "cut", "along", "across");
         assertThat(piece.get("width").getAsDouble()).isEqualTo(0.634);
         assertThat(piece.get("across").getAsDouble()).isEqualTo(0.31);
     }

@@ -85,8 +85,8 @@ final class Plans {
                 new PourEntry("S1-S2", 2, 0.0425, 0.00151, 1.7, 0.82, 0.88, 2));
         List<PotEntry> pots = List.of(new PotEntry("skin", 1, "Csm450", 1.913, 3, new PotEntry.Pot(0.4, 0.0056, 4.83e-6), new PotEntry.Pot(0.7565, 0.0106, 9.13e-6), 0.8, 1500, 1050),
                 new PotEntry("skin", 2, "Csm450", 1.3, 2, new PotEntry.Pot(0.8, 0.0112, 9.66e-6), new PotEntry.Pot(0.5, 0.007, 6.03e-6), 0.8, 1500, 1050));
-        List<PieceEntry> pieces = List.of(new PieceEntry(1, 1, "Csm450", "bay S1 to S2", 1.25, 0.55, 1, 1, 0, 0),
-                new PieceEntry(2, 1, "Csm450", "bay S1 to S2", 0.31, 0.55, 1, 2, 0.55, 0), new PieceEntry(3, 2, "Csm450", "end at S2", 0.634, 0.338, 1, 2, 0.55, 0.31));
+        List<PieceEntry> pieces = List.of(new PieceEntry(1, "skin", 1, "Csm450", "bay S1 to S2", 1.25, 0.55, 1, 1, 0, 0),
+                new PieceEntry(2, "skin", 1, "Csm450", "bay S1 to S2", 0.31, 0.55, 1, 2, 0.55, 0), new PieceEntry(3, "skin", 2, "Csm450", "end at S2", 0.634, 0.338, 1, 2, 0.55, 0.31));
         return new BuildPlan(spec(name), assumed, quantities, plates, pours, pots, pieces, tasks(), orders(), List.of(), new Measurements(), reckoning);
     }
 

@@ -8,7 +8,7 @@ import mouldwright.units.Dimension;
 import mouldwright.units.Display;
 
 /** Styrene session by session: what goes off, and how fast. */
-final class AirTable implements TextReport.StageTable {
+final class AirTable implements StageTable {
 
     static final String PREFIX = "air.session.";
     private static final String STYRENE = ".styrene";
@@ -21,23 +21,22 @@ final class AirTable implements TextReport.StageTable {
     }
 
     @Override
-    public void print(Estimate estimate, Display display, StringBuilder out) {
+    public void print(Estimate estimate, Display display, Section out) {
         List<Quantity> released = estimate.quantities().stream().filter(q -> q.id().startsWith(PREFIX) && q.id().endsWith(STYRENE)).toList();
         Figure mass = new Figure(display, released.stream().mapToDouble(Quantity::value).max().orElse(0), Dimension.MASS);
         Figure rate = new Figure(display, released.stream().map(q -> rate(estimate, q)).flatMap(Optional::stream).mapToDouble(Quantity::value).max().orElse(0),
                 Dimension.MASS_RATE);
-        Table table = new Table().words("session").figures("styrene", mass.unit()).figures("rate", rate.unit());
+        Table table = new Table("sessions", "Styrene of each session").words("session", NAME).figures("styrene", mass.unit()).figures("rate", rate.unit());
         for (Quantity session : released) {
-            String words = Printable.of(session.label().replaceFirst("^Styrene, ", ""));
-            table.row(List.of(words.length() <= NAME ? words : words.substring(0, NAME - 2).stripTrailing() + "..", mass.of(session.value()),
-                    rate(estimate, session).map(q -> rate.of(q.value())).orElse("-")));
+            table.row(Cell.of(session.label().replaceFirst("^Styrene, ", "")), mass.cell(session.value()),
+                    rate(estimate, session).map(q -> rate.cell(q.value())).orElse(Cell.of("-")));
         }
-        table.print("  ", out);
+        out.table(table);
         if (!released.isEmpty()) {
             Airing air = estimate.plan().spec().shop().air();
-            Paragraph.print("  ", "  ", "Thinned out to " + Display.number(air.limit().likely() * 1e6) + " ppm with a mixing factor of "
+            out.note("Thinned out to " + Display.number(air.limit().likely() * 1e6) + " ppm with a mixing factor of "
                     + Display.number(air.mixing().likely()) + " at " + display.format(air.temperature().likely(), Dimension.TEMPERATURE)
-                    + ": state another in `air { }`.", out);
+                    + ": state another in `air { }`.");
         }
     }
 

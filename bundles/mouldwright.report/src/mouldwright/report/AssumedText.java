@@ -23,7 +23,7 @@ final class AssumedText {
         if (assumed.isEmpty()) {
             return;
         }
-        TextReport.heading("assumed, since the spec does not say", out);
+        TextReport.heading("Assumed, since the spec does not say", out);
         int width = assumed.stream().mapToInt(a -> a.name().length()).filter(length -> length <= NAME_AT_MOST).max().orElse(0);
         for (Assumption assumption : assumed) {
             String name = assumption.name() + " ".repeat(Math.max(0, width - assumption.name().length()));
@@ -32,7 +32,7 @@ final class AssumedText {
     }
 
     /** The words of the plan are metric; in US units the likely value is given first. */
-    private String words(Assumption assumption) {
+    String words(Assumption assumption) {
         Optional<Dimension> dimension = dimension(assumption.unit());
         if (system == UnitSystem.METRIC || assumption.value().isEmpty() || dimension.isEmpty() || dimension.get().equals(Dimension.RATIO)) {
             return assumption.words();

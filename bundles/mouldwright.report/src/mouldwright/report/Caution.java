@@ -3,6 +3,7 @@ package mouldwright.report;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import mouldwright.plan.Hazard;
 
 /**
  * What can hurt people, in the words it is printed with wherever a pot, a pour, a cure or a weight is shown. The tool defers: none of its
@@ -10,24 +11,24 @@ import java.util.Set;
  */
 public enum Caution {
     /** Two-part urethane foam. */
-    ISOCYANATE("Foam part B is an isocyanate and makes people allergic for life: filtered air, gloves, goggles."),
+    ISOCYANATE(Hazard.ISOCYANATE.words()),
     /** Heat of a pour or a pot. */
-    EXOTHERM("Pours and pots heat themselves and can burn hours later: keep to the limits stated, watch them."),
+    EXOTHERM(Hazard.EXOTHERM.words()),
     /** Polyester and gel coat. */
-    STYRENE("Styrene vapour harms and burns: give air, keep sparks away, wear a vapour mask."),
+    STYRENE(Hazard.STYRENE.words()),
     /** The hardener of polyester. */
-    PEROXIDE("Catalyst is an organic peroxide: it blinds and burns; keep it cool and off accelerator."),
+    PEROXIDE(Hazard.PEROXIDE.words()),
     /** Carving and sanding. */
-    DUST("Dust of foam, filler, wood and laminate harms lungs and can explode: extract it, wear a mask."),
+    DUST(Hazard.DUST.words()),
     /** Wax and release film. */
     SOLVENT("Wax and release film give off solvent that burns: give air, keep sparks away, wear gloves."),
     /** Air to thin out vapour. */
     VENTILATION("Thinning out a room is no stand-in for exhaust at the work: local codes and a licensed person decide."),
     /** Weights. */
-    LIFTING("Weigh before lifting; turn and lift heavy pieces with enough people or gear made for it.");
+    LIFTING(Hazard.LIFTING.words());
 
     /** Printed after any caution. */
-    public static final String DEFERENCE = "Estimates, no permission: supplier's data sheet, local codes and licensed practice come first.";
+    public static final String DEFERENCE = Hazard.DEFERENCE;
 
     private final String words;
 

@@ -11,12 +11,17 @@ final class Csv {
 
     /** Adds a cell of words. */
     Csv words(String words) {
-        return cell(looksLikeFormula(words) ? "'" + words : words);
+        return cell(CellText.harmless(words));
     }
 
     /** Adds a cell with a number, written so that reading it gives the same number. */
     Csv number(double number) {
         return cell(Numbers.text(number));
+    }
+
+    /** Adds a cell that holds a figure or nothing, as it is written: of digits, points and hyphens, and no words of a spec. */
+    Csv plain(String figure) {
+        return cell(figure);
     }
 
     /** Ends the row. */
@@ -29,10 +34,6 @@ final class Csv {
     /** All rows. */
     String text() {
         return out.toString();
-    }
-
-    private static boolean looksLikeFormula(String words) {
-        return !words.isEmpty() && "=+-@\t\r".indexOf(words.charAt(0)) >= 0;
     }
 
     private Csv cell(String text) {

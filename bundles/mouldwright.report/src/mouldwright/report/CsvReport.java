@@ -4,7 +4,7 @@ import mouldwright.plan.PieceEntry;
 import mouldwright.plan.Quantity;
 
 /** The figures of an estimate as comma-separated values: {@code id,stage,label,value,low,high,unit}, one row each, units as UCUM codes; with draws,
- *  {@code p10,p50,p90} follow. Or the pieces of mat: {@code piece,ply,mat,where,width,length,roll,cut,along,across}, metres. */
+ *  {@code p10,p50,p90} follow. Or the pieces of mat: {@code piece,ply,mat,where,width,length,roll,cut,along,across,laminate}, metres. */
 public final class CsvReport {
 
     /** The figures, a whole file. */
@@ -29,11 +29,11 @@ public final class CsvReport {
     /** The pieces of mat in the order of laying, a whole file. */
     public String pieces(Estimate estimate) {
         Csv csv = new Csv();
-        heads(csv, "piece", "ply", "mat", "where", "width", "length", "roll", "cut", "along", "across");
+        heads(csv, "piece", "ply", "mat", "where", "width", "length", "roll", "cut", "along", "across", "laminate");
         csv.end();
         for (PieceEntry piece : estimate.pieces()) {
             csv.number(piece.piece()).number(piece.ply()).words(piece.mat()).words(piece.where()).number(piece.width()).number(piece.length())
-                    .number(piece.roll()).number(piece.cut()).number(piece.along()).number(piece.across()).end();
+                    .number(piece.roll()).number(piece.cut()).number(piece.along()).number(piece.across()).words(piece.laminate()).end();
         }
         return csv.text();
     }

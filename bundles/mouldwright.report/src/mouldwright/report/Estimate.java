@@ -4,8 +4,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import mouldwright.geometry.frame.PlatePart;
+import mouldwright.plan.Alignment;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.Member;
 import mouldwright.plan.OrderEntry;
 import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlateEntry;
@@ -59,13 +62,33 @@ public record Estimate(BuildPlan plan, String revision, List<TextFinding> findin
     public Estimate only(String stage) {
         return new Estimate(plan, revision, findings, quantities.stream().filter(quantity -> quantity.stage().equals(stage)).toList(),
                 stage.equals("frame") ? plates : List.of(), stage.equals("fill") ? pours : List.of(),
-                pots.stream().filter(entry -> entry.laminate().equals(stage)).toList(), stage.equals("skin") ? pieces : List.of(),
+                pots.stream().filter(entry -> within(stage, entry.laminate())).toList(), pieces.stream().filter(piece -> within(stage, piece.laminate())).toList(),
                 stage.equals("plan") ? tasks : List.of(), stage.equals("orders") ? orders : List.of(), draws);
+    }
+
+    /** Whether a laminate is laid in a stage: the stage's own, or one whose name begins with it. */
+    private static boolean within(String stage, String laminate) {
+        return laminate.equals(stage) || laminate.startsWith(stage + ".");
     }
 
     /** The same with the spread of its figures over draws of the plan. */
     public Estimate with(Draws drawn) {
         return new Estimate(plan, revision, findings, quantities, plates, pours, pots, pieces, tasks, orders, Optional.of(drawn));
+    }
+
+    /** The parts of the frame it shows. */
+    public List<PlatePart> parts() {
+        return stages().contains("frame") ? plan.parts() : List.of();
+    }
+
+    /** The timber of the frame it shows. */
+    public List<Member> members() {
+        return stages().contains("frame") ? plan.members() : List.of();
+    }
+
+    /** What the plates are set up by, where it shows the frame. */
+    public Optional<Alignment> alignment() {
+        return stages().contains("frame") ? plan.alignment() : Optional.empty();
     }
 
     /** The stages it shows, in the order of the build. */

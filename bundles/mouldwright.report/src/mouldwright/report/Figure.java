@@ -16,6 +16,7 @@ final class Figure {
 
     private static final int FIGURES = 3;
     private static final int DECIMALS_AT_MOST = 4;
+    private static final int DECIMALS_OF_LABOUR = 2;
 
     private final Optional<Unit> unit;
     private final Dimension dimension;
@@ -58,7 +59,7 @@ final class Figure {
      *  @param largest s */
     static Figure hours(double largest) {
         Unit hour = Units.find("h").orElseThrow();
-        return new Figure(Optional.of(hour), Dimension.TIME, decimals(hour.fromSi(largest)), "");
+        return new Figure(Optional.of(hour), Dimension.TIME, Math.min(DECIMALS_OF_LABOUR, decimals(hour.fromSi(largest))), "");
     }
 
     /** Amounts of money, to the hundredth part. */
@@ -88,6 +89,12 @@ final class Figure {
         boolean brokenCount = dimension.equals(Dimension.RATIO) && number.stripTrailingZeros().scale() > 0;
         String text = number.setScale(brokenCount ? 2 : decimals, RoundingMode.HALF_UP).toPlainString();
         return isZero(text) && text.startsWith("-") ? text.substring(1) : text;
+    }
+
+    /** A figure as a cell: shown without its unit, kept in full. */
+    Cell cell(double si) {
+        String text = of(si);
+        return new Cell.Number(unit.map(u -> u.fromSi(si)).orElse(si), Math.max(0, new BigDecimal(text).scale()), text);
     }
 
     private static boolean isZero(String text) {

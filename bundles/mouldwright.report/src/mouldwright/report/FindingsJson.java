@@ -2,8 +2,10 @@ package mouldwright.report;
 
 import java.io.IOException;
 import java.util.List;
+import mouldwright.check.TextFix;
 
-/** Findings as a JSON array: {@code code, severity, message, file, line, column, length} and, where something mends it, {@code fix}. */
+/** Findings as a JSON array: {@code code, severity, message, file, line, column, length} and, where something mends it, {@code fix} in words and
+ *  {@code fixes} as edits of the text. */
 public final class FindingsJson {
 
     private final PathNames names;
@@ -26,6 +28,14 @@ public final class FindingsJson {
             if (finding.fix().isPresent()) {
                 o.member("fix", finding.fix().get());
             }
+            if (!finding.fixes().isEmpty()) {
+                o.array("fixes", finding.fixes(), FindingsJson::write);
+            }
         });
+    }
+
+    private static void write(JsonFile json, TextFix fix) throws IOException {
+        json.object(o -> o.member("title", fix.title()).member("safe", fix.safe()).array("edits", fix.edits(), (edits, edit) ->
+                edits.object(e -> e.member("offset", edit.offset()).member("length", edit.length()).member("text", edit.text()))));
     }
 }

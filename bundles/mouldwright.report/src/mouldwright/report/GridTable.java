@@ -8,7 +8,7 @@ import mouldwright.plan.Quantity;
 import mouldwright.units.Display;
 
 /** The figures of all stations or all bays side by side: one row each, one column for each kind of figure, each in one unit. */
-final class GridTable implements TextReport.StageTable {
+final class GridTable implements StageTable {
 
     private final String stage;
     private final String prefix;
@@ -32,7 +32,7 @@ final class GridTable implements TextReport.StageTable {
     }
 
     @Override
-    public void print(Estimate estimate, Display display, StringBuilder out) {
+    public void print(Estimate estimate, Display display, Section out) {
         Map<String, Map<String, Quantity>> byName = new LinkedHashMap<>();
         Map<String, List<Quantity>> byKind = new LinkedHashMap<>();
         for (Quantity quantity : estimate.quantities()) {
@@ -43,7 +43,8 @@ final class GridTable implements TextReport.StageTable {
                 byKind.computeIfAbsent(kind, k -> new ArrayList<>()).add(quantity);
             }
         }
-        Table table = new Table().words(head);
+        byKind.values().removeIf(Nothing::isAll);
+        Table table = new Table(name(), caption()).words(head);
         Map<String, Figure> figures = new LinkedHashMap<>();
         byKind.forEach((kind, all) -> {
             Figure figure = new Figure(display, largest(all), all.getFirst().dimension());
@@ -51,11 +52,24 @@ final class GridTable implements TextReport.StageTable {
             table.figures(words(kind), figure.unit());
         });
         byName.forEach((name, kinds) -> {
-            List<String> row = new ArrayList<>(List.of(name));
-            figures.forEach((kind, figure) -> row.add(kinds.containsKey(kind) ? figure.of(kinds.get(kind).value()) : "-"));
-            table.row(row);
+            List<Cell> row = new ArrayList<>(List.of(Cell.of(name)));
+            figures.forEach((kind, figure) -> row.add(kinds.containsKey(kind) ? figure.cell(kinds.get(kind).value()) : Cell.of("-")));
+            table.add(new Table.Row(row, ""));
         });
-        table.print("  ", out);
+        out.table(table);
+    }
+
+    private String name() {
+        return stage.equals("shape") ? plural() : stage + " " + plural();
+    }
+
+    private String caption() {
+        String words = plural();
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + " side by side";
+    }
+
+    private String plural() {
+        return head.equals("half") ? "halves" : head + "s";
     }
 
     private static double largest(List<Quantity> quantities) {

@@ -48,14 +48,20 @@ public final class JsonReport {
                 .array("cautions", cautions(estimate), JsonFile::text)
                 .array("quantities", estimate.quantities(), (q, quantity) -> quantity(q, estimate, quantity))
                 .array("plates", estimate.plates(), JsonReport::plate)
-                .array("pours", estimate.pours(), JsonReport::pour)
+                .array("parts", estimate.parts(), FrameJson::part)
+                .array("members", estimate.members(), FrameJson::member);
+        if (estimate.alignment().isPresent()) {
+            json.member("alignment", a -> FrameJson.alignment(a, estimate.alignment().get()));
+        }
+        json.array("pours", estimate.pours(), JsonReport::pour)
                 .array("pourOrder", PourSteps.of(estimate), JsonReport::step)
                 .array("remedies", Remedies.of(estimate), (r, place) -> remedy(r, estimate, place))
                 .array("pots", estimate.pots(), JsonReport::pots)
                 .array("pieces", estimate.pieces(), JsonReport::piece)
                 .array("tasks", estimate.tasks(), ProgrammeJson::task)
                 .array("orders", estimate.orders(), ProgrammeJson::order)
-                .array("edges", edges(estimate), JsonReport::edge);
+                .array("edges", edges(estimate), JsonReport::edge)
+                .array("boards", boards(estimate), JsonReport::board);
     }
 
     private static List<String> cautions(Estimate estimate) {
@@ -116,6 +122,19 @@ public final class JsonReport {
                 .flatMap(piece -> piece.edges().stream().map(edge -> new Edge(piece.part().name().orElse(""), edge))).toList();
     }
 
+    private static List<MouldMeasures.Board> boards(Estimate estimate) {
+        return estimate.plan().measurements().find(MouldMeasures.class).filter(mould -> estimate.stages().contains("mould")).stream()
+                .flatMap(mould -> mould.boards().stream()).toList();
+    }
+
+    private static void board(JsonFile json, MouldMeasures.Board board) throws IOException {
+        json.object(o -> o.member("part", board.part().name().orElse("")).member("side", board.port() ? "port" : "starboard")
+                .member("length", board.strip().length()).member("width", board.strip().width()).member("area", board.strip().area())
+                .member("standOff", board.strip().standOff()).member("crowded", board.strip().crowded())
+                .array("line", board.strip().line(), (pairs, point) -> pairs.pair(point.y(), point.z()))
+                .array("outline", board.strip().outline(), (pairs, point) -> pairs.pair(point.y(), point.z())));
+    }
+
     private static void edge(JsonFile json, Edge edge) throws IOException {
         boolean parting = edge.edge().kind() == PartEdge.Kind.PARTING;
         json.object(o -> o.member("part", edge.part()).member("kind", parting ? "parting" : "open")
@@ -165,7 +184,7 @@ public final class JsonReport {
     }
 
     private static void piece(JsonFile json, PieceEntry piece) throws IOException {
-        json.object(o -> o.member("piece", piece.piece()).member("ply", piece.ply()).member("mat", piece.mat()).member("where", piece.where())
+        json.object(o -> o.member("piece", piece.piece()).member("laminate", piece.laminate()).member("ply", piece.ply()).member("mat", piece.mat()).member("where", piece.where())
                 .member("width", piece.width()).member("length", piece.length()).member("roll", piece.roll()).member("cut", piece.cut())
                 .member("along", piece.along()).member("across", piece.across()));
     }

@@ -1,6 +1,7 @@
 package mouldwright.report;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Numbers as files carry them. */
 final class Numbers {
@@ -19,5 +20,15 @@ final class Numbers {
         double size = Math.abs(number);
         BigDecimal shortest = new BigDecimal(Double.toString(number)).stripTrailingZeros();
         return size >= 1e-6 && size < 1e15 ? shortest.toPlainString() : shortest.toString();
+    }
+
+    /** A number with a fixed count of decimals, halves away from zero, never {@code -0}.
+     *  @throws IllegalArgumentException if it is not finite */
+    static String fixed(double number, int decimals) {
+        if (!Double.isFinite(number)) {
+            throw new IllegalArgumentException("not a number to write: " + number);
+        }
+        BigDecimal rounded = new BigDecimal(Double.toString(number)).setScale(decimals, RoundingMode.HALF_UP);
+        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
     }
 }

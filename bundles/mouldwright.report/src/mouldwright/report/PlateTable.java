@@ -10,7 +10,7 @@ import mouldwright.units.Dimension;
 import mouldwright.units.Display;
 
 /** The plates: which way they stand, how large a piece of sheet they take, and the gap a square edge leaves. */
-final class PlateTable implements TextReport.StageTable {
+final class PlateTable implements StageTable {
 
     @Override
     public String stage() {
@@ -18,7 +18,7 @@ final class PlateTable implements TextReport.StageTable {
     }
 
     @Override
-    public void print(Estimate estimate, Display display, StringBuilder out) {
+    public void print(Estimate estimate, Display display, Section out) {
         List<PlateEntry> plates = estimate.plates();
         Figure thickness = length(display, plates, PlateEntry::thickness);
         Figure breadth = length(display, plates, PlateTable::breadth);
@@ -26,13 +26,13 @@ final class PlateTable implements TextReport.StageTable {
         Figure gap = length(display, plates, PlateEntry::gap);
         Figure mass = new Figure(display, plates.stream().flatMap(p -> mass(estimate, p).stream()).mapToDouble(Quantity::value).max().orElse(0),
                 Dimension.MASS);
-        Table table = new Table().words("plate").words("stands").figures("thickness", thickness.unit()).figures("breadth", breadth.unit())
+        Table table = new Table("plates", "Plates").words("plate").words("stands").figures("thickness", thickness.unit()).figures("breadth", breadth.unit())
                 .figures("height", height.unit()).figures("gap", gap.unit()).figures("mass", mass.unit());
         for (PlateEntry plate : plates) {
-            table.row(List.of(plate.station(), plate.stands(), thickness.of(plate.thickness()), breadth.of(breadth(plate)),
-                    height.of(height(plate)), gap.of(plate.gap()), mass(estimate, plate).map(m -> mass.of(m.value())).orElse("-")));
+            table.row(Cell.of(plate.station()), Cell.of(plate.stands()), thickness.cell(plate.thickness()), breadth.cell(breadth(plate)),
+                    height.cell(height(plate)), gap.cell(plate.gap()), mass(estimate, plate).map(m -> mass.cell(m.value())).orElse(Cell.of("-")));
         }
-        table.print("  ", out);
+        out.table(table);
     }
 
     private static Figure length(Display display, List<PlateEntry> plates, ToDoubleFunction<PlateEntry> of) {

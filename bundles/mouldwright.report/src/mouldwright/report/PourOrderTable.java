@@ -1,13 +1,12 @@
 package mouldwright.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import mouldwright.units.Dimension;
 import mouldwright.units.Display;
 
 /** The order of the pours as a list to work through: trial cup, turnings, lifts and waits. Lifts poured one after the other stand in one line. */
-final class PourOrderTable implements TextReport.StageTable {
-
-    private static final String LATER = "        ";
+final class PourOrderTable implements StageTable {
 
     @Override
     public String stage() {
@@ -15,19 +14,18 @@ final class PourOrderTable implements TextReport.StageTable {
     }
 
     @Override
-    public void print(Estimate estimate, Display display, StringBuilder out) {
+    public void print(Estimate estimate, Display display, Section out) {
         List<PourSteps.Line> lines = PourSteps.of(estimate);
-        int number = 0;
+        List<String> steps = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             int end = i;
             while (lines.get(i).act().equals("pour") && end + 1 < lines.size() && lines.get(end + 1).act().equals("pour")) {
                 end++;
             }
-            number++;
-            out.append(number == 1 ? "  in this order\n" : "");
-            Paragraph.print(String.format("  %3d   ", number), LATER, words(lines.subList(i, end + 1), display), out);
+            steps.add(words(lines.subList(i, end + 1), display));
             i = end;
         }
+        out.steps("in this order", steps);
     }
 
     private static String words(List<PourSteps.Line> together, Display display) {

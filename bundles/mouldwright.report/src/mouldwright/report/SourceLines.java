@@ -1,6 +1,7 @@
 package mouldwright.report;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -37,6 +38,21 @@ public final class SourceLines {
             to--;
         }
         return text.substring(from, to);
+    }
+
+    /** A place in a text.
+     *  @param line   counted from 1
+     *  @param column counted from 1, in characters */
+    public record Place(int line, int column) { }
+
+    /** Where a character stands.
+     *  @param offset from the start of the text */
+    public Place place(Path file, int offset) {
+        String text = texts.getOrDefault(file, "");
+        int[] begin = starts.computeIfAbsent(file, f -> starts(text));
+        int found = Arrays.binarySearch(begin, offset);
+        int line = found >= 0 ? found : -found - 2;
+        return new Place(line + 1, offset - begin[line] + 1);
     }
 
     private static int[] starts(String text) {

@@ -9,7 +9,7 @@ import mouldwright.units.Unit;
 import mouldwright.units.Units;
 
 /** The programme: who does what when, and what it waits for afterwards. Tasks on the critical path are marked. */
-final class TaskTable implements TextReport.StageTable {
+final class TaskTable implements StageTable {
 
     private static final int NAME = 42;
 
@@ -19,24 +19,20 @@ final class TaskTable implements TextReport.StageTable {
     }
 
     @Override
-    public void print(Estimate estimate, Display display, StringBuilder out) {
+    public void print(Estimate estimate, Display display, Section out) {
         List<TaskEntry> tasks = estimate.tasks();
         Figure labour = Figure.hours(tasks.stream().mapToDouble(TaskEntry::labour).max().orElse(0));
-        Table table = new Table().words("").words("task").figures("labour", "h").figures("by").words("begins").words("ends").figures("then wait");
+        Table table = new Table("tasks", "Programme").words("").words("task", NAME).figures("labour", "h").figures("by").words("begins").words("ends").figures("then wait");
         for (TaskEntry task : tasks) {
-            table.row(List.of(task.critical() ? "*" : "", name(task.name()), labour.of(task.labour()), String.valueOf(task.persons()),
+            boolean work = task.labour() > 0;
+            table.row(Cell.of(task.critical() ? "*" : ""), Cell.of(task.name()), work ? labour.cell(task.labour()) : Cell.NONE, work ? Cell.of(task.persons()) : Cell.NONE,
                     day(task.startDay(), task.dates().map(TaskEntry.Dates::start)), day(task.endDay(), task.dates().map(TaskEntry.Dates::end)),
-                    task.pause() > 0 ? span(display, task.pause()) : ""));
+                    Cell.of(task.pause() > 0 ? span(display, task.pause()) : ""));
         }
-        table.print("  ", out);
+        out.table(table);
         if (!tasks.isEmpty()) {
-            Paragraph.print("  ", "  ", "* on the critical path: the job ends later if it does. By: people at it. Work stops at night and on days off, cure does not.", out);
+            out.note("* on the critical path: the job ends later if it does. By: people at it. Work stops at night and on days off, cure does not.");
         }
-    }
-
-    private static String name(String words) {
-        String printable = Printable.of(words);
-        return printable.length() <= NAME ? printable : printable.substring(0, NAME - 2).stripTrailing() + "..";
     }
 
     private static String span(Display display, double seconds) {
@@ -44,7 +40,7 @@ final class TaskTable implements TextReport.StageTable {
         return display.in(seconds, unit.orElseThrow());
     }
 
-    private static String day(int number, Optional<LocalDate> date) {
-        return date.map(LocalDate::toString).orElse("day " + number);
+    private static Cell day(int number, Optional<LocalDate> date) {
+        return date.<Cell>map(Cell.Day::new).orElse(Cell.of("day " + number));
     }
 }

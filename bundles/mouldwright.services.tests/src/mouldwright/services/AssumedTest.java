@@ -62,7 +62,9 @@ class AssumedTest {
                     sheet Ply12 measured 11.7 clearance 0.2
                     edges square
                     rim 60
-                    backbone 60 by 90 above 250
+                    backbone 58.5 by 90 above 250
+                    holes 8
+                    base Ply12 margin 100
                 }
                 fill Pour shell 80 {
                     overfill 15
@@ -83,7 +85,7 @@ class AssumedTest {
 
     /** What no spec can state, and what the one above leaves open: the figures of the shop, of finish and of waits. */
     private static final List<String> LEFT_OPEN = List.of(
-            "working week", "first day", "wage", "glass density", "backbone density", "share of a sheet used",
+            "working week", "first day", "wage", "glass density", "backbone density", "share of a sheet used", "share of a sheet used for the base",
             "share of the yield reached in practice", "time to mix a pot of foam", "pouring rate", "firm time",
             "thermal diffusivity of foam", "trial cup", "rise time", "laps and folds of release film", "pitch of stand-offs",
             "carve rate", "carve after", "glass bubbles to one of resin", "particle density of glass bubbles",
@@ -126,6 +128,8 @@ class AssumedTest {
         "clearance 0.2                              |                         | slot clearance",
         "edges square                               |                         | edges",
         "rim 60                                     |                         | rim",
+        "holes 8                                    |                         | holes",
+        "margin 100                                 |                         | base margin",
         "overfill 15                                |                         | overfill",
         "shell 80 pour upright                      | shell 80                | pour",
         "board 1200                                 |                         | board",

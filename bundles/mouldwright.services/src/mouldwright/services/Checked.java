@@ -18,7 +18,7 @@ import mouldwright.check.Severity;
  * @param read     whether the file could be read; where not, one finding says why
  * @param findings sorted by place
  * @param plans    of its plugs by name, in the order of the text; none where there is an error
- * @param texts    that were read, by absolute path: the spec's own first, then the libraries'
+ * @param texts    that were read, by absolute path: the spec's own first, then libraries, tables and drawings
  * @param revision fingerprint of these texts; the same texts give the same one, wherever they lie
  */
 public record Checked(Path file, Project project, boolean read, List<TextFinding> findings, Map<String, BuildPlan> plans, Map<Path, String> texts,

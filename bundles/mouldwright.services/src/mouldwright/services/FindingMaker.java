@@ -1,8 +1,10 @@
 package mouldwright.services;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import mouldwright.check.Severity;
+import mouldwright.check.TextFix;
 import mouldwright.project.ProjectFault;
 import mouldwright.report.TextFinding;
 import org.eclipse.xtext.validation.Issue;
@@ -15,13 +17,19 @@ final class FindingMaker {
 
     private FindingMaker() { }
 
-    /** A finding of the language; the first of its data is what mends it. */
+    /** A finding of the language that nobody is to be offered a fix for. */
     static TextFinding of(Issue issue, Path file) {
+        return of(issue, file, List.of());
+    }
+
+    /** A finding of the language; the first of its data is what mends it.
+     *  @param fixes what mends it in the text */
+    static TextFinding of(Issue issue, Path file, List<TextFix> fixes) {
         String[] data = issue.getData();
         Optional<String> fix = data == null || data.length == 0 || data[0] == null || data[0].isBlank() ? Optional.empty() : Optional.of(data[0]);
         String code = issue.getCode() == null || !issue.getCode().startsWith("MW") ? NAMELESS : issue.getCode();
         return new TextFinding(code, severity(issue.getSeverity()), issue.getMessage(), file, atLeast(1, issue.getLineNumber()),
-                atLeast(1, issue.getColumn()), atLeast(0, issue.getLength()), fix);
+                atLeast(1, issue.getColumn()), atLeast(0, issue.getLength()), fix, fixes);
     }
 
     private static int atLeast(int least, Integer number) {

@@ -6,18 +6,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import mouldwright.report.TextFinding;
 import org.eclipse.xtext.formatting2.FormatterRequest;
 import org.eclipse.xtext.formatting2.IFormatter2;
 import org.eclipse.xtext.formatting2.regionaccess.ITextRegionAccess;
 import org.eclipse.xtext.formatting2.regionaccess.TextRegionAccessBuilder;
 import org.eclipse.xtext.nodemodel.ILeafNode;
+import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.resource.XtextResource;
 
 /** Lays a spec out, and makes sure that every word and every comment of it is still there, in its order. */
 final class LayoutWriter {
 
-    private static final String SYNTAX = "MW901";
+    /** A word that cannot stand there, and a property given twice, the first of which the model has lost. */
+    private static final Set<String> IN_THE_WAY = Set.of("MW901", "MW909");
 
     private final Injector injector;
 
@@ -34,9 +37,9 @@ final class LayoutWriter {
             return new Layout.Refused(List.of(nesting.get()), Map.of(file, text));
         }
         XtextResource resource = LoadedSpec.parse(LanguageSetup.resources(injector), file, text);
-        if (resource.getParseResult().hasSyntaxErrors()) {
+        if (resource.getParseResult().hasSyntaxErrors() || hasLost(resource)) {
             List<TextFinding> errors = LoadedSpec.load(injector, LanguageSetup.resources(injector), file, text, new LibraryFindings(), () -> false).findings().stream()
-                    .filter(finding -> finding.file().equals(file) && finding.code().equals(SYNTAX)).toList();
+                    .filter(finding -> finding.file().equals(file) && IN_THE_WAY.contains(finding.code())).toList();
             return new Layout.Refused(errors, Map.of(file, text));
         }
         String laid = format(resource);
@@ -48,6 +51,16 @@ final class LayoutWriter {
             }
         }
         return new Layout.Laid(laid, !laid.equals(text));
+    }
+
+    /** Whether a part that was read has no place in the model, as one that a second of its kind has replaced. */
+    private static boolean hasLost(XtextResource resource) {
+        for (INode node : resource.getParseResult().getRootNode().getAsTreeIterable()) {
+            if (node.getSemanticElement() != null && node.getSemanticElement().eContainer() == null && !resource.getContents().contains(node.getSemanticElement())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private String format(XtextResource resource) {

@@ -193,7 +193,7 @@ public final class LiveSession implements AutoCloseable {
                     work.run();
                 } catch (CancellationException e) {
                     answer.cancel(false);
-                } catch (RuntimeException | StackOverflowError | LinkageError e) {
+                } catch (RuntimeException | Error e) {
                     answer.completeExceptionally(e);
                     faults.accept(e);
                 }
@@ -223,36 +223,42 @@ public final class LiveSession implements AutoCloseable {
             spec.read(latest.get());
             tell(spec);
             if (!spec.isPlanned()) {
-                plan(spec, latest.get());
+                plan(spec);
             }
         }
         return true;
     }
 
-    private void plan(LiveSpec spec, OpenText version) {
+    private void plan(LiveSpec spec) {
         List<Reading> readings = spec.readings();
         AtomicBoolean superseded = spec.superseded();
         run(planning, new CompletableFuture<>(), () -> {
-            List<Plans.Planned> worked = worked(readings, superseded, spec);
+            List<Plans.Planned> worked = orTurnedAway(spec, superseded, () -> readings.stream().map(reading -> Plans.plan(reading, superseded::get)).toList());
             post(() -> {
-                if (spec.isCurrent(version) && !spec.isPlanned() && specs.get(spec.file()) == spec) {
-                    spec.take(worked);
-                    tell(spec);
+                if (!superseded.get()) {
+                    orTurnedAway(spec, superseded, () -> {
+                        spec.take(worked);
+                        tell(spec);
+                        return true;
+                    });
                 }
             });
         });
     }
 
     /** Those who wait for a plan that fails are told so. */
-    private List<Plans.Planned> worked(List<Reading> readings, AtomicBoolean superseded, LiveSpec spec) {
+    private <T> T orTurnedAway(LiveSpec spec, AtomicBoolean superseded, Supplier<T> work) {
         try {
-            return readings.stream().map(reading -> Plans.plan(reading, superseded::get)).toList();
+            return work.get();
         } catch (CancellationException e) {
             throw e;
-        } catch (RuntimeException | StackOverflowError e) {
+        } catch (RuntimeException | Error e) {
             post(() -> {
-                spec.waiting().forEach(one -> one.completeExceptionally(e));
-                spec.waiting().clear();
+                if (!superseded.get()) {
+                    spec.giveUp();
+                    spec.waiting().forEach(one -> one.completeExceptionally(e));
+                    spec.waiting().clear();
+                }
             });
             throw e;
         }

@@ -104,7 +104,7 @@ public final class LiveSpec {
 
     /** What its plugs say, by their place in the file. */
     List<Reading> readings() {
-        return examination.spec().orElseThrow().plugs().stream().map(Plans::reading).toList();
+        return examination.spec().orElseThrow().plugs().stream().map(injector.getInstance(Plans.class)::reading).toList();
     }
 
     /** Takes the plans of {@link #readings()} and looks at them. */
@@ -119,6 +119,11 @@ public final class LiveSpec {
         Map<String, BuildPlan> fresh = new LinkedHashMap<>();
         worked.forEach(one -> one.plan().ifPresent(plan -> fresh.put(plan.plug(), plan)));
         lastPlans = fresh;
+    }
+
+    /** Of this version there will be no plan. */
+    void giveUp() {
+        planned = true;
     }
 
     List<CompletableFuture<Checked>> waiting() {

@@ -15,6 +15,8 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import mouldwright.language.linking.Libraries;
 import mouldwright.language.plan.Plans;
+import mouldwright.language.plan.ProjectSections;
+import mouldwright.language.remedy.Fixes;
 import mouldwright.language.validation.SpecResourceValidator;
 import mouldwright.model.Document;
 import mouldwright.model.Plug;
@@ -29,6 +31,7 @@ import org.eclipse.xtext.resource.XtextResourceSet;
 import org.eclipse.xtext.util.CancelIndicator;
 import org.eclipse.xtext.validation.CheckMode;
 import org.eclipse.xtext.validation.IResourceValidator;
+import org.eclipse.xtext.validation.Issue;
 
 /** A spec in memory with the libraries it uses. */
 final class LoadedSpec {
@@ -72,7 +75,7 @@ final class LoadedSpec {
     List<TextFinding> findings() {
         EcoreUtil2.resolveLazyCrossReferences(resource, cancelled);
         List<TextFinding> findings = new ArrayList<>();
-        validator().validate(resource, CheckMode.NORMAL_AND_FAST, cancelled).forEach(issue -> findings.add(FindingMaker.of(issue, file)));
+        validator().validate(resource, CheckMode.NORMAL_AND_FAST, cancelled).forEach(issue -> findings.add(finding(issue)));
         List<Resource> all = resource.getResourceSet().getResources();
         // A library may use others in turn, which are read while it is looked at.
         for (int i = 0; i < all.size(); i++) {
@@ -85,7 +88,11 @@ final class LoadedSpec {
 
     /** What is found in its plans. To be asked for only where neither it nor its libraries have errors. */
     List<TextFinding> planFindings() {
-        return ((SpecResourceValidator) validator()).validatePlans(resource, cancelled).stream().map(issue -> FindingMaker.of(issue, file)).toList();
+        return ((SpecResourceValidator) validator()).validatePlans(resource, cancelled).stream().map(this::finding).toList();
+    }
+
+    private TextFinding finding(Issue issue) {
+        return FindingMaker.of(issue, file, injector.getInstance(Fixes.class).of(resource, issue));
     }
 
     private IResourceValidator validator() {
@@ -97,7 +104,7 @@ final class LoadedSpec {
         return !resource.getContents().isEmpty() && resource.getContents().getFirst() instanceof Document document ? Plans.plugs(document) : List.of();
     }
 
-    /** The texts that were read by now, by absolute path: the spec's own first. */
+    /** The texts that were read by now, by absolute path: the spec's own first, then libraries, tables and drawings. */
     Map<Path, String> texts() {
         Map<Path, String> texts = new LinkedHashMap<>();
         texts.put(file, "");
@@ -106,6 +113,7 @@ final class LoadedSpec {
                 texts.put(place(one), text.getParseResult().getRootNode().getText());
             }
         }
+        texts.putAll(injector.getInstance(ProjectSections.class).texts(resource));
         return texts;
     }
 

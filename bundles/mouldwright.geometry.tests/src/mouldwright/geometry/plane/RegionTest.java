@@ -64,4 +64,20 @@ class RegionTest {
         assertThat(triangle.areaBetween(1, 0, 0, 2)).isCloseTo(3, within(1e-12));
         assertThat(triangle.areaBetween(0, 1, 5, 6)).isZero();
     }
+
+    // closed form: a slot apart from the pocket is a hole more, one that meets it makes it larger
+    @Test void aSlotIsCutOutOfARingWhereverItLies() {
+        Region ring = Region.of(box(0, 0, 1, 1)).minus(Region.of(box(0.4, 0.4, 0.9, 0.9)));
+        Region apart = ring.minus(Region.of(box(0.1, 0.1, 0.3, 0.2))), meeting = ring.minus(Region.of(box(0.3, 0.5, 0.5, 0.6)));
+        assertThat(apart.holes()).hasSize(2);
+        assertThat(apart.area()).isCloseTo(1 - 0.25 - 0.02, within(1e-12));
+        assertThat(meeting.holes()).hasSize(1);
+        assertThat(meeting.area()).isCloseTo(1 - 0.25 - 0.01, within(1e-7));
+        assertThat(ring.minus(Region.of(box(0.3, 0.3, 0.95, 0.95))).area()).isCloseTo(1 - 0.65 * 0.65, within(1e-7));
+        assertThat(ring.minus(Region.of(box(0.5, 0.5, 0.6, 0.6))).area()).isCloseTo(0.75, within(1e-7));
+    }
+
+    private static Outline box(double fromY, double fromZ, double toY, double toZ) {
+        return Outline.of(List.of(new PlanePoint(fromY, fromZ), new PlanePoint(toY, fromZ), new PlanePoint(toY, toZ), new PlanePoint(fromY, toZ)));
+    }
 }

@@ -33,6 +33,8 @@ public final class PartEdges {
     private static final double TOUCHING = 1e-6;
     /** How far an edge may run between two sections, as a share of the girth, while it passes over the middle. */
     private static final double NEAR = 0.1;
+    /** Girth of a section that is a point, metres: edges begin and end there. */
+    private static final double POINTED = 1e-9;
     /** How far chords may leave the outline of an end, metres. */
     private static final double CHORD = 1e-4;
 
@@ -40,6 +42,7 @@ public final class PartEdges {
     private final DraftOrder order;
     private final List<Trace> done = new ArrayList<>();
     private Map<String, Trace> open = new LinkedHashMap<>();
+    private SurfacePoint apex;
 
     private PartEdges(Loft loft, DraftOrder order) {
         this.loft = loft;
@@ -105,6 +108,13 @@ public final class PartEdges {
 
     /** Carries each edge on to the next section, or ends it and begins another. */
     private void step(Slice slice, boolean newSpan) {
+        if (slice.isDegenerate() && slice.girth() < POINTED) {
+            apex = slice.point(0, 0);
+            open.values().forEach(trace -> trace.points.add(apex));
+            done.addAll(open.values());
+            open = new LinkedHashMap<>();
+            return;
+        }
         List<Found> found = new ArrayList<>();
         List<Run> own = runs(slice, order.shares(slice, false), false), ownPort = runs(slice, order.shares(slice, true), true);
         List<Run> all = runs(slice, ShareSet.WHOLE, false);
@@ -120,9 +130,12 @@ public final class PartEdges {
         for (Found edge : found)
             if (!next.containsKey(edge.key())) {
                 Trace trace = new Trace(edge.kind(), edge.port());
+                if (apex != null)
+                    trace.points.add(apex);
                 trace.points.add(edge.point());
                 next.put(edge.key(), trace);
             }
+        apex = null;
         for (Trace trace : open.values())
             if (!next.containsValue(trace))
                 done.add(trace);
@@ -173,7 +186,7 @@ public final class PartEdges {
     }
 
     /** The place itself, or to port of a half body its mirror image. */
-    private static SurfacePoint onSide(Slice slice, SurfacePoint p, boolean port) {
+    static SurfacePoint onSide(Slice slice, SurfacePoint p, boolean port) {
         return port && slice.loft().kind() == SectionKind.HALF
                 ? new SurfacePoint(p.x(), -p.y(), p.z(), p.nx(), -p.ny(), p.nz(), -p.yu(), p.zu(), -p.yx(), p.zx()) : p;
     }
@@ -188,7 +201,7 @@ public final class PartEdges {
         return slice.point(run.last().stretch(), back ? run.last().fromU() : run.last().toU());
     }
 
-    private static List<GirthRange> moulded(Slice slice, ShareSet shares, Bare bare, boolean port) {
+    static List<GirthRange> moulded(Slice slice, ShareSet shares, Bare bare, boolean port) {
         return slice.ranges(shares.intersection(slice.bareShares(bare, port).complement()), port).stream().filter(range -> !slice.isBare(range.stretch())).toList();
     }
 

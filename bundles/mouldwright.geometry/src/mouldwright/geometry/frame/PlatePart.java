@@ -125,19 +125,14 @@ public record PlatePart(String key, Kind kind, String name, Outline outer, List<
         Optional<String> rings = Region.flaw(outer, openings.stream().map(Opening::ring).toList());
         if (rings.isPresent())
             return rings;
-        for (Bore bore : bores) {
-            double web = clear(bore.centre());
-            if (web <= bore.diameter() / 2)
+        for (Bore bore : bores)
+            if (clear(bore.centre()) <= bore.diameter() / 2)
                 return Optional.of("the hole at " + bore.label() + " runs out of the wood");
-        }
         return Optional.empty();
     }
 
     /** How far a place lies inside the wood, metres; negative outside it. */
     public double clear(PlanePoint place) {
-        double clear = outer.contains(place) ? outer.distance(place) : -outer.distance(place);
-        for (Opening opening : openings)
-            clear = Math.min(clear, opening.ring().contains(place) ? -opening.ring().distance(place) : opening.ring().distance(place));
-        return clear;
+        return wood().clear(place);
     }
 }

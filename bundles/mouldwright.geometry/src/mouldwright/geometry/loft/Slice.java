@@ -188,6 +188,11 @@ public final class Slice {
         return SliceIntegral.of(rows, range);
     }
 
+    /** The same for the height above the base times the surface: its moment about the base. */
+    public TwoOrders heights(GirthRange range) {
+        return SliceIntegral.heights(rows, range);
+    }
+
     /** Shares of a stretch between which chords follow it, both ends of the range among them.
      *  @param tolerance how far the curve may leave its chords, metres, positive */
     public double[] chords(GirthRange range, double tolerance) {

@@ -19,6 +19,7 @@ public final class Measures {
     private final Loft loft;
     private final Bare bare;
     private final SpanRule rule;
+    private Whole whole;
 
     private Measures(Loft loft, Bare bare, BooleanSupplier cancelled) {
         this.loft = loft;
@@ -57,9 +58,37 @@ public final class Measures {
                 : new VolumeCentre(volume, sums[2] / sums[0], sums[3] / sums[0], sums[4] / sums[0]);
     }
 
+    /** The whole body's surface, measured once however often it is asked for. */
+    private record Whole(AreaSplit area, SurfaceCentre moulded) { }
+
     /** Lofted surface of the whole body, without end faces. */
     public AreaSplit area() {
-        return area(loft.startX(), loft.endX());
+        return whole().area();
+    }
+
+    /** Moulded surface of the whole body, without end faces, with its centroid. */
+    public SurfaceCentre moulded() {
+        return whole().moulded();
+    }
+
+    private Whole whole() {
+        if (whole == null) {
+            double[] moments = new double[2];
+            AreaSplit area = area(new SurfaceRegion(loft.startX(), loft.endX(), GirthBand.WHOLE), (slice, range, surface, weight) -> {
+                moments[0] += surface.high() * weight * slice.x();
+                moments[1] += slice.heights(range).high() * weight;
+            });
+            double moulded = area.moulded().value();
+            whole = new Whole(area, moulded > 0 ? new SurfaceCentre(area.moulded(), moments[0] / moulded, moments[1] / moulded)
+                    : new SurfaceCentre(area.moulded(), loft.startX(), 0));
+        }
+        return whole;
+    }
+
+    /** Looks on while moulded surface is summed. */
+    private interface Onlooker {
+        /** @param surface per parameter of the loft @param weight of it, both sides counted */
+        void see(Slice slice, GirthRange range, TwoOrders surface, double weight);
     }
 
     /** Lofted surface between two planes across the body, metres aft. */
@@ -69,12 +98,21 @@ public final class Measures {
 
     /** Lofted surface of a region, both sides; closures inside the band counted. */
     public AreaSplit area(SurfaceRegion region) {
+        return area(region, (slice, range, surface, weight) -> { });
+    }
+
+    private AreaSplit area(SurfaceRegion region, Onlooker onlooker) {
         Sum moulded = new Sum(), exposed = new Sum(), closure = new Sum();
         rule.visit(region.fromX(), region.toX(), (slice, high, low) -> {
             for (boolean port : sides()) {
                 ShareSet band = slice.shares(region.band(), port), none = slice.bareShares(bare, port);
-                for (GirthRange range : slice.ranges(band.intersection(none.complement()), port))
-                    (slice.isBare(range.stretch()) ? exposed : moulded).add(slice.integral(range), high, low, factor());
+                for (GirthRange range : slice.ranges(band.intersection(none.complement()), port)) {
+                    TwoOrders surface = slice.integral(range);
+                    boolean open = slice.isBare(range.stretch());
+                    (open ? exposed : moulded).add(surface, high, low, factor());
+                    if (!open)
+                        onlooker.see(slice, range, surface, high * factor());
+                }
                 for (GirthRange range : slice.ranges(band.intersection(none), port))
                     exposed.add(slice.integral(range), high, low, factor());
                 addClosure(closure, slice, band, high, low);

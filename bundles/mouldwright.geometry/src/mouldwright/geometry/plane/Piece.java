@@ -59,6 +59,19 @@ record Piece(Outline outer, List<Outline> holes, double area) {
         return kept.size() == holes.size() ? this : of(outer, kept);
     }
 
+    /** How far a place lies inside, metres; negative outside. */
+    double clear(PlanePoint place) {
+        double clear = inside(outer, place);
+        for (Outline hole : holes)
+            clear = Math.min(clear, -inside(hole, place));
+        return clear;
+    }
+
+    private static double inside(Outline ring, PlanePoint place) {
+        double distance = ring.distance(place);
+        return ring.contains(place) ? distance : -distance;
+    }
+
     double areaWithin(ConvexClip clip) {
         double sum = clip.of(outer).map(Outline::area).orElse(0.0);
         for (Outline hole : holes)

@@ -9,6 +9,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
@@ -19,6 +21,7 @@ public final class Region {
      *  moulded they coincide), and overlays of such lines in floating point can lose a whole region without a word. */
     private static final PrecisionModel GRID = new PrecisionModel(1e8);
     private static final double SWELLING = 1e-9;
+    private static final BufferParameters MITRED = new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2);
     /** Largest first; equal ones by where they lie, so that the order never hangs on how they were found. */
     private static final Comparator<Piece> ORDER = Comparator.comparingDouble(Piece::area).reversed()
             .thenComparingDouble(piece -> piece.outer().minY()).thenComparingDouble(piece -> piece.outer().minZ());
@@ -152,10 +155,30 @@ public final class Region {
      *  so that lines which coincide part or cross. Everything else is overlaid on the grid. */
     private Region overlay(Region other, RingOverlay.Wanted wanted) {
         Optional<Outline> mine = plain(), its = other.plain();
+        if (mine.isEmpty() && its.isPresent() && wanted == RingOverlay.Wanted.FIRST_ALONE)
+            return pierced(its.get()).orElseGet(() -> onGrid(other, wanted));
         if (mine.isEmpty() || its.isEmpty())
             return onGrid(other, wanted);
         return walked(mine.get(), its.get(), wanted).or(() -> walked(mine.get(), its.get().swollen(1 + SWELLING), wanted))
                 .orElseGet(() -> onGrid(other, wanted));
+    }
+
+    /** With one hole more, where it meets none of the rings and lies in the wood: a plate with pocket and slots is made many times. */
+    private Optional<Region> pierced(Outline hole) {
+        if (pieces.size() != 1)
+            return Optional.empty();
+        Piece piece = pieces.getFirst();
+        List<Outline> holes = new ArrayList<>(piece.holes());
+        holes.add(piece.outer());
+        for (Outline ring : holes)
+            if (!EdgeSweep.between(ring, hole).map(List::isEmpty).orElse(false))
+                return Optional.empty();
+        holes.removeLast();
+        PlanePoint corner = new PlanePoint(hole.y(0), hole.z(0));
+        boolean inside = piece.outer().contains(corner)
+                && holes.stream().noneMatch(ring -> ring.contains(corner) || hole.contains(new PlanePoint(ring.y(0), ring.z(0))));
+        holes.add(hole);
+        return inside ? Optional.of(new Region(List.of(Piece.of(piece.outer(), holes)))) : Optional.empty();
     }
 
     private static Optional<Region> walked(Outline a, Outline b, RingOverlay.Wanted wanted) {
@@ -201,6 +224,19 @@ public final class Region {
             case FIRST_ALONE -> OverlayNG.DIFFERENCE;
         };
         return of(OverlayNG.overlay(geometry(), other.geometry(), operation, GRID));
+    }
+
+    /** How far a place lies inside, metres; negative outside. */
+    public double clear(PlanePoint place) {
+        double clear = Double.NEGATIVE_INFINITY;
+        for (Piece piece : pieces)
+            clear = Math.max(clear, piece.clear(place));
+        return clear;
+    }
+
+    /** What lies at least some way inside, corners kept sharp. @param depth metres, not negative */
+    public Region shrunk(double depth) {
+        return isEmpty() || depth == 0 ? this : of(BufferOp.bufferOp(geometry(), -depth, MITRED));
     }
 
     /** Area of what lies inside a convex ring, square metres. */

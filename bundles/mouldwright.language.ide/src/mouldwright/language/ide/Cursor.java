@@ -44,12 +44,12 @@ final class Cursor {
     Optional<At> at(SpecView view, int offset) {
         String text = view.text();
         int lineStart = text.lastIndexOf('\n', offset - 1) + 1;
+        if (isInComment(view, offset)) {
+            return Optional.empty();
+        }
         Set<Place> places = machine.start();
         ILeafNode lastLeaf = null;
         for (ILeafNode leaf : view.root().getLeafNodes()) {
-            if (leaf.isHidden() && leaf.getOffset() < lineStart && leaf.getEndOffset() > offset && !leaf.getText().isBlank()) {
-                return Optional.empty();
-            }
             if (leaf.getOffset() >= lineStart) {
                 break;
             }
@@ -60,8 +60,7 @@ final class Cursor {
         }
         List<Word> line = words(text, lineStart, offset, lastLeaf);
         Word typed = line.isEmpty() ? null : line.getLast();
-        if (typed != null && (typed.isComment() && typed.end() >= offset && !(typed.kind().equals("ML_COMMENT") && typed.text().endsWith("*/"))
-                || typed.kind().equals("STRING") && typed.end() > offset || isUnclosed(line))) {
+        if (isUnclosed(line)) {
             return Optional.empty();
         }
         boolean partial = typed != null && typed.end() == offset && !typed.isHidden() && isWord(typed);
@@ -82,6 +81,16 @@ final class Cursor {
             result.add(new Word(word.kind(), word.offset() + from, word.text()));
         }
         return result;
+    }
+
+    /** Words that the parser left out lie in hidden leaves too: only what begins like a comment is one. */
+    private static boolean isInComment(SpecView view, int offset) {
+        ILeafNode leaf = offset == 0 ? null : NodeModelUtils.findLeafNodeAtOffset(view.root(), offset - 1);
+        if (leaf == null || !leaf.isHidden() || leaf.getOffset() == offset) {
+            return false;
+        }
+        boolean line = leaf.getText().startsWith("//") && !view.text().substring(leaf.getOffset(), offset).contains("\n");
+        return line || leaf.getText().startsWith("/*") && (leaf.getEndOffset() > offset || !leaf.getText().endsWith("*/"));
     }
 
     private static boolean isUnclosed(List<Word> line) {

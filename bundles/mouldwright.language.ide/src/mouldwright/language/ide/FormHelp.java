@@ -23,6 +23,7 @@ public final class FormHelp {
             "PointForm", new Shape("point {y} {z}"),
             "StationRow", new Shape("stations {first} to {last} from {from} every {every} lofted"),
             "Backbone", new Shape("backbone {width} by {depth} above {above}"),
+            "Strongback", new Shape("strongback {width} by {depth} apart {apart}"),
             "GelRow", new Shape("{temperature} {catalyst} {time}"));
 
     @Inject

@@ -34,6 +34,10 @@ final class StatedDefaults {
         all.put(FRAME__CLEARANCE, Defaults::clearance);
         all.put(FRAME__RIM, Defaults::rim);
         all.put(FRAME__TOLERANCE, Defaults::tolerance);
+        all.put(FRAME__HOLES, Defaults::holes);
+        all.put(FRAME__GAUGE, Defaults::gauge);
+        all.put(JOIN__SLOPE, Defaults::scarf);
+        all.put(BASE__MARGIN, Defaults::baseMargin);
         all.put(FILL__OVERFILL, Defaults::overfill);
         all.put(CARVE__BOARD, Defaults::board);
         all.put(CARVE__CROWN, Defaults::crownLimit);
@@ -52,6 +56,8 @@ final class StatedDefaults {
         all.put(SHEET__WIDTH, Defaults::sheetWidth);
         all.put(SHEET__LENGTH, Defaults::sheetLength);
         all.put(SHEET__DENSITY, Defaults::sheetDensity);
+        all.put(SHEET__KERF, Defaults::kerf);
+        all.put(SHEET__MARGIN, Defaults::margin);
         all.put(RESIN__DENSITY, Defaults::liquidResin);
         all.put(RESIN__CURED, Defaults::curedResin);
         all.put(RESIN__POT, Defaults::resinPot);

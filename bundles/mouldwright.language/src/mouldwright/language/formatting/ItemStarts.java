@@ -22,7 +22,7 @@ import org.eclipse.xtext.formatting2.regionaccess.ISemanticRegion;
  * repeated group that stands between braces or makes up the whole file.
  */
 @Singleton
-final class ItemStarts {
+public final class ItemStarts {
 
 	private final Set<EObject> starts = new HashSet<>();
 
@@ -76,7 +76,7 @@ final class ItemStarts {
 	}
 
 	/** Whether an item begins with a word. */
-	boolean contains(ISemanticRegion word) {
+	public boolean contains(ISemanticRegion word) {
 		EObject element = word.getGrammarElement();
 		if (starts.contains(element))
 			return true;

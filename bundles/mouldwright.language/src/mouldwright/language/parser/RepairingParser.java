@@ -39,9 +39,17 @@ public final class RepairingParser extends PlugParser {
 	@Override
 	protected IParseResult doParse(String ruleName, CharStream text, NodeModelBuilder builder, int initialLookAhead) {
 		Tokens tokens = new Tokens(PlugTokens.of(lexer(text)));
-		Optional<Failure> failure = attempt(ruleName, tokens);
+		Optional<Failure> failure;
+		try {
+			IParseResult faultless = run(ruleName, tokens, text, builder, new FirstMistake());
+			if (!faultless.hasSyntaxErrors())
+				return faultless;
+			failure = Optional.empty();
+		} catch (RuntimeException e) {
+			failure = Optional.of(stumbledAt(e));
+		}
 		if (failure.isEmpty())
-			return run(ruleName, tokens, text, builder, getSyntaxErrorProvider());
+			return run(ruleName, tokens, text, createNodeModelBuilder(), getSyntaxErrorProvider());
 		List<Mend> mends = new ArrayList<>();
 		while (failure.isPresent() && mends.size() < MOST) {
 			Mended mended = mend(ruleName, tokens, failure.get());
@@ -49,7 +57,7 @@ public final class RepairingParser extends PlugParser {
 			tokens = mended.tokens();
 			failure = attempt(ruleName, tokens);
 		}
-		IParseResult result = run(ruleName, tokens, text, builder, getSyntaxErrorProvider());
+		IParseResult result = run(ruleName, tokens, text, createNodeModelBuilder(), getSyntaxErrorProvider());
 		mends.sort(Comparator.comparingInt(Mend::offset));
 		return new MendedParseResult(result.getRootASTElement(), result.getRootNode(), mends);
 	}
@@ -132,11 +140,16 @@ public final class RepairingParser extends PlugParser {
 			run(ruleName, tokens, null, createNodeModelBuilder(), new FirstMistake());
 			return Optional.empty();
 		} catch (RuntimeException e) {
-			for (Throwable cause = e; cause != null; cause = cause.getCause())
-				if (cause instanceof Stumbled stumbled)
-					return Optional.of(stumbled.failure);
-			throw e;
+			return Optional.of(stumbledAt(e));
 		}
+	}
+
+	/** Where a run stopped; anything else that ended it goes on. */
+	private static Failure stumbledAt(RuntimeException e) {
+		for (Throwable cause = e; cause != null; cause = cause.getCause())
+			if (cause instanceof Stumbled stumbled)
+				return stumbled.failure;
+		throw e;
 	}
 
 	private IParseResult run(String ruleName, Tokens tokens, CharStream text, NodeModelBuilder builder, ISyntaxErrorMessageProvider errors) {

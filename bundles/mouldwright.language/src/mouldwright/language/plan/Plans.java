@@ -19,7 +19,7 @@ import mouldwright.plan.stage.Planner;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.xtext.util.IResourceScopeCache;
 
-/** The build plans of the plugs of a file, worked out once until the text changes. */
+/** The build plans of the plugs of a file, worked out once until the text changes, or a table or drawing it names. */
 public class Plans {
 
 	/**
@@ -34,6 +34,8 @@ public class Plans {
 
 	@Inject
 	private IResourceScopeCache cache;
+	@Inject
+	private ProjectSections sections;
 
 	/**
 	 * The plan of a plug whose text has no errors.
@@ -50,13 +52,13 @@ public class Plans {
 		cache.get(key(plug), plug.eResource(), () -> planned);
 	}
 
-	private static Object key(Plug plug) {
-		return List.of("plan", EcoreUtil.getURI(plug).fragment());
+	private Object key(Plug plug) {
+		return List.of("plan", EcoreUtil.getURI(plug).fragment(), sections.texts(plug.eResource()));
 	}
 
 	/** What a plug and its surveys say, apart from the text and so good for another thread. */
-	public static Reading reading(Plug plug) {
-		return new SpecReader(new NodePlaces()).read(plug, surveys(plug));
+	public Reading reading(Plug plug) {
+		return new SpecReader(new NodePlaces(), sections, sections.memo()).read(plug, surveys(plug));
 	}
 
 	/**

@@ -5,10 +5,15 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import mouldwright.check.Finding;
+import mouldwright.check.TextFix;
 import mouldwright.language.plan.NodePlaces;
 import mouldwright.language.plan.Plans;
+import mouldwright.language.remedy.MendableIssue;
+import mouldwright.language.remedy.RemedyWriter;
+import mouldwright.model.Accept;
 import mouldwright.model.Document;
 import mouldwright.model.Plug;
 import mouldwright.model.PlugPackage;
@@ -29,10 +34,15 @@ class PlanFindings {
 	/** Code of an acceptance that accepts nothing. */
 	private static final String NOT_NEEDED = "MW923";
 
+	/** Code of an acceptance whose day has passed. */
+	private static final String OVER = "MW935";
+
 	@Inject
 	private Plans plans;
 	@Inject
 	private Clock clock;
+	@Inject
+	private RemedyWriter writer;
 
 	List<Issue> of(XtextResource resource, BooleanSupplier cancelled) {
 		List<Issue> result = new ArrayList<>();
@@ -47,36 +57,52 @@ class PlanFindings {
 			for (Finding finding : planned.findings())
 				if (!isAccepted(plug, finding))
 					result.add(issue(resource, plug, own, finding));
+			plug.getAccepts().stream().filter(accept -> isOver(accept) && planned.findings().stream().anyMatch(finding -> finding.code().equals(accept.getCode())))
+					.forEach(accept -> result.add(at(resource, NodePlaces.node(accept, PlugPackage.Literals.ACCEPT__UNTIL), OVER, Severity.WARNING,
+							"`" + accept.getCode() + "` was accepted until " + accept.getUntil(), "mend it, or accept it until another day", List.of())));
 			if (planned.plan().isPresent())
 				plug.getAccepts().stream().filter(accept -> planned.findings().stream().noneMatch(finding -> finding.code().equals(accept.getCode())))
-						.forEach(accept -> result.add(at(resource, NodePlaces.node(accept, null), NOT_NEEDED, Severity.WARNING,
-								"nothing is found that `" + accept.getCode() + "` would accept", "take it out")));
+						.forEach(accept -> result.add(notNeeded(resource, accept)));
 		}
 		return result;
+	}
+
+	private Issue notNeeded(XtextResource resource, Accept accept) {
+		INode node = NodePlaces.node(accept, null);
+		TextFix out = new TextFix("take it out", true, List.of(writer.removal(resource, node)));
+		return at(resource, node, NOT_NEEDED, Severity.WARNING, "nothing is found that `" + accept.getCode() + "` would accept", "take it out", List.of(out));
 	}
 
 	/** Errors cannot be accepted; anything else can, with a reason, while its date has not passed. */
 	private boolean isAccepted(Plug plug, Finding finding) {
 		return finding.severity() != mouldwright.check.Severity.ERROR && plug.getAccepts().stream()
-				.anyMatch(accept -> finding.code().equals(accept.getCode()) && (accept.getUntil() == null || !LocalDate.parse(accept.getUntil()).isBefore(LocalDate.now(clock))));
+				.anyMatch(accept -> finding.code().equals(accept.getCode()) && !isOver(accept));
+	}
+
+	private boolean isOver(Accept accept) {
+		return accept.getUntil() != null && LocalDate.parse(accept.getUntil()).isBefore(LocalDate.now(clock));
 	}
 
 	private static Issue issue(XtextResource resource, Plug plug, ReadProblem problem) {
 		INode node = NodePlaces.node(problem.object(), problem.feature().orElse(null));
 		boolean here = problem.object().eResource() == resource && node != null;
 		String message = here ? problem.message() : problem.message() + " (" + new NodePlaces().of(problem.object(), problem.feature().orElse(null)).words() + ")";
-		return at(resource, here ? node : name(plug), problem.kind().code(), Severity.ERROR, message, problem.fix());
+		return at(resource, here ? node : name(plug), problem.kind().code(), Severity.ERROR, message, problem.fix(), List.of());
 	}
 
-	private static Issue issue(XtextResource resource, Plug plug, String own, Finding finding) {
+	private Issue issue(XtextResource resource, Plug plug, String own, Finding finding) {
 		Severity severity = switch (finding.severity()) {
 			case ERROR -> Severity.ERROR;
 			case WARNING -> Severity.WARNING;
 			case INFO -> Severity.INFO;
 		};
 		if (finding.place() instanceof Origin.Text text && text.file().equals(own))
-			return at(resource, nodeAt(resource, text), finding.code(), severity, finding.message(), finding.remedy());
-		return at(resource, name(plug), finding.code(), severity, finding.message() + " (" + finding.place().words() + ")", finding.remedy());
+			return at(resource, nodeAt(resource, text), finding.code(), severity, finding.message(), finding.remedy(), fixes(resource, own, finding));
+		return at(resource, name(plug), finding.code(), severity, finding.message() + " (" + finding.place().words() + ")", finding.remedy(), fixes(resource, own, finding));
+	}
+
+	private List<TextFix> fixes(XtextResource resource, String own, Finding finding) {
+		return finding.fixes().stream().map(fix -> writer.write(resource, own, fix)).flatMap(Optional::stream).toList();
 	}
 
 	private static INode name(Plug plug) {
@@ -92,8 +118,8 @@ class PlanFindings {
 		return NodeModelUtils.findLeafNodeAtOffset(root, Math.min(text.length(), offset + place.column() - 1));
 	}
 
-	private static Issue at(XtextResource resource, INode node, String code, Severity severity, String message, String fix) {
-		Issue.IssueImpl issue = new Issue.IssueImpl();
+	private static Issue at(XtextResource resource, INode node, String code, Severity severity, String message, String fix, List<TextFix> fixes) {
+		MendableIssue issue = new MendableIssue(fixes);
 		INode words = node == null ? resource.getParseResult().getRootNode() : node;
 		LineAndColumn from = NodeModelUtils.getLineAndColumn(words, words.getOffset());
 		issue.setSeverity(severity);

@@ -12,6 +12,7 @@ import mouldwright.model.Ply;
 import mouldwright.model.SandRate;
 import mouldwright.model.SkinBay;
 import mouldwright.model.StationRow;
+import mouldwright.model.Stiffener;
 import mouldwright.units.Dimension;
 import mouldwright.units.Unit;
 import mouldwright.units.Units;
@@ -76,6 +77,11 @@ public class WordChecks extends Concern {
 		count(rate.getGrit(), rate, PlugPackage.Literals.SAND_RATE__GRIT);
 	}
 
+	@Check
+	public void counts(Stiffener stiffener) {
+		count(stiffener.getCount(), stiffener, PlugPackage.Literals.STIFFENER__COUNT);
+	}
+
 	private void count(String written, EObject where, EAttribute feature) {
 		if (written != null && !(written.matches("[0-9]{1,5}") && Integer.parseInt(written) > 0))
 			fault(written + " is no count: a whole number from 1 on is expected", where, feature, COUNT);
@@ -86,7 +92,7 @@ public class WordChecks extends Concern {
 	public void dates(EObject owner) {
 		for (EAttribute attribute : owner.eClass().getEAllAttributes()) {
 			boolean date = switch (attribute.getName()) {
-				case "review", "start", "until", "date", "mended" -> true;
+				case "review", "start", "until", "date", "mended", "readyBy", "readyAfter" -> true;
 				default -> false;
 			};
 			if (date && owner.eGet(attribute) instanceof String written && !exists(written))
@@ -94,7 +100,8 @@ public class WordChecks extends Concern {
 		}
 	}
 
-	private static boolean exists(String written) {
+	/** Whether there is such a day. */
+	static boolean exists(String written) {
 		try {
 			LocalDate.parse(written);
 			return true;

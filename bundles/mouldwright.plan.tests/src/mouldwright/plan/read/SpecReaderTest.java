@@ -264,13 +264,13 @@ class SpecReaderTest {
         assertThat(read(plug).problems()).extracting(ReadProblem::message).containsExactly("C states no section");
     }
 
-    @Test void sectionsOfATableAreNotReadYetAndSaySo() {
+    @Test void aTableNamedInATextThatIsInNoFileIsToldToBeUnread() {
         Plug plug = Models.box();
         var table = F.createTabled();
         table.setFile("canopy.csv");
         table.setColumn("S3");
         Models.station(plug, "C", measure("800", null)).setForm(table);
-        assertThat(read(plug).problems()).extracting(ReadProblem::kind).containsExactly(ReadProblem.Kind.UNSUPPORTED);
+        assertThat(read(plug).problems()).extracting(ReadProblem::kind).containsExactly(ReadProblem.Kind.TABLE);
     }
 
     @Test void aModelFullOfHolesIsReadWithoutAnException() { // what a half-typed spec looks like

@@ -166,4 +166,9 @@ class FairStageTest {
         assertThat(value(plan, "fair.paste.resin") + value(plan, "fair.paste.bubbles")).isCloseTo(value(plan, "fair.filler.mass"), within(1e-12));
         assertThat(value(plan, "fair.paste.bubbles") / value(plan, "fair.paste.resin")).isCloseTo(0.2, within(1e-12));
     }
+
+    @Test void aGaugeReadPastThePlugIsReportedHoweverSmallItsReading() {
+        assertThat(plan(cylinder().survey(new Survey.Reading.Gauge(9, Survey.Hand.PORT, 0.3, 0.0001, LINE))).faults()).extracting(PlanFault::kind)
+                .containsExactly(PlanFault.Kind.SURVEY_OUTSIDE);
+    }
 }

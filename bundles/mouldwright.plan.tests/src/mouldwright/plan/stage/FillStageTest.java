@@ -238,4 +238,15 @@ class FillStageTest {
         return Specs.foam(Optional.empty(), 36, Optional.of(Specs.given("density of A", Dimension.DENSITY, 1120)),
                 Optional.of(Specs.given("density of B", Dimension.DENSITY, 1220)));
     }
+
+    @Test void aYieldThatFallsAsItGetsWarmerIsAFault() {
+        Foam foam = Specs.foam(32, 36);
+        Foam odd = new Foam(foam.name(), foam.expansion(), foam.density(), foam.ratio(), foam.partA(), foam.partB(), foam.cream(), foam.rise(), foam.firm(), foam.carve(), foam.lift(),
+                foam.pot(), foam.coldest(), foam.warmest(), java.util.List.of(new Foam.YieldRow(25, 0.95, Specs.LIBRARY), new Foam.YieldRow(20, 0.99, Specs.LIBRARY)), foam.stock());
+        assertThat(plan(Specs.box().frame(Specs.frame(0.012)).fill(Specs.solid(odd, 0.015))).faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.kind()).isEqualTo(PlanFault.Kind.FIGURE);
+            assertThat(fault.figure().orElseThrow().value()).isCloseTo(0.95, within(1e-12));
+            assertThat(fault.limit().orElseThrow().value()).isCloseTo(0.99, within(1e-12));
+        });
+    }
 }

@@ -6,10 +6,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.OrderEntry;
+import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.PotEntry;
+import mouldwright.plan.spec.Coating;
+import mouldwright.plan.spec.Hardener;
 import mouldwright.plan.spec.Mat;
 import mouldwright.plan.spec.Mould;
 import mouldwright.plan.spec.Place;
@@ -111,6 +116,70 @@ class MouldStageTest {
 
     @Test void theMouldRunsPastTheOpenEdge() {
         assertThat(value(plan(cylinder(UPPER, LOWER).runOut(0.05)), "mould.runout.area")).isCloseTo(0.05 * 2 * GIRTH, Percentage.withPercentage(0.1));
+    }
+
+    @Test void thePartIsTrimmedInsideTheRunOut() { // 50 mm of run-out, trimmed at 10: 40 mm round both ends are cut off
+        BuildPlan plan = plan(cylinder(UPPER, LOWER).runOut(0.05).trim(0.01));
+        assertThat(value(plan, "mould.trim.distance")).isCloseTo(0.01, within(1e-12));
+        assertThat(value(plan, "mould.trim.waste.area")).isCloseTo(0.04 * 2 * GIRTH, Percentage.withPercentage(0.1));
+        assertThat(value(plan, "mould.runout.area")).isCloseTo(value(plan(cylinder(UPPER, LOWER).runOut(0.05)), "mould.runout.area"), within(1e-12));
+    }
+
+    @Test void aTrimLinePastTheRunOutIsAFault() {
+        assertThat(plan(cylinder(UPPER, LOWER).runOut(0.05).trim(0.1)).faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.kind()).isEqualTo(PlanFault.Kind.FIGURE);
+            assertThat(fault.figure().orElseThrow().value()).isCloseTo(0.1, within(1e-12));
+            assertThat(fault.limit().orElseThrow().value()).isCloseTo(0.05, within(1e-12));
+        });
+    }
+
+    @Test void theMouldIsCutHalfByHalfAndPlyByPly() { // a face, two strips of flange and two of return flange for each half and ply
+        BuildPlan plan = plan(Specs.cylinder().mould(Specs.mould(Specs.schedule(Specs.csm450(), Specs.csm450()), UPPER, LOWER)));
+        List<PieceEntry> pieces = plan.pieces().stream().filter(piece -> piece.laminate().equals("mould")).toList();
+        assertThat(pieces).hasSize((int) value(plan, "mould.mat.Csm450.pieces"));
+        assertThat(pieces).filteredOn(piece -> piece.where().contains("half Upper")).hasSize(pieces.size() / 2);
+        assertThat(pieces).extracting(PieceEntry::piece).doesNotHaveDuplicates();
+        double longest = pieces.stream().mapToDouble(piece -> piece.along() + piece.length()).max().orElseThrow();
+        assertThat(longest).isCloseTo(value(plan, "mould.mat.Csm450.length"), Percentage.withPercentage(1e-6));
+    }
+
+    @Test void halvesPartedAlongACylinderAreLaidUpAgainstTwoFlatBoards() { // 1.2 m x 75 mm each
+        BuildPlan plan = plan(cylinder(UPPER, LOWER));
+        assertThat(value(plan, "mould.board.area")).isCloseTo(2 * LENGTH * 0.075, Percentage.withPercentage(0.01));
+        assertThat(value(plan, "mould.board.standoff")).isCloseTo(0, within(1e-6));
+        assertThat(plan.measurements().find(MouldMeasures.class).orElseThrow().boards()).extracting(board -> board.part().name().orElse("")).containsExactly("Upper", "Upper");
+    }
+
+    @Test void aMouldInOnePieceHasNoPartingBoard() {
+        assertThat(plan(cylinder()).quantity("mould.board.area")).isEmpty();
+    }
+
+    private static BuildPlan gelCoated(double shop) {
+        Coating plain = Specs.gelCoat(0.4e-3, 0.95);
+        Hardener hardener = Specs.resin().hardener().orElseThrow();
+        Coating cured = new Coating(plain.name(), plain.density(), plain.wet(), plain.dry(), plain.transfer(), plain.coverage(), plain.styrene(), plain.recoat(),
+                Optional.of(new Coating.Curing(hardener, Specs.given("least", Dimension.RATIO, 0.015), Specs.given("most", Dimension.RATIO, 0.025))), plain.stock());
+        Schedule schedule = new Schedule("Shell", Specs.resin(), List.of(new Schedule.Layer.Coat(cured, Specs.LIBRARY), new Schedule.Layer.Ply(Specs.csm450(), Specs.LIBRARY)), Specs.LIBRARY);
+        return plan(Specs.cylinder().shop(shop).mould(Specs.mould(schedule, UPPER, LOWER)));
+    }
+
+    @Test void gelCoatIsCatalysedByTheGuideWithinItsLimits() { // East Coast Fibreglass, catalyst addition chart: 2 % at 18 degC, 1 % at 22 degC
+        BuildPlan cool = gelCoated(18);
+        assertThat(value(cool, "mould.coat.ToolingGel.catalyst.mass")).isCloseTo(0.02 * value(cool, "mould.coat.ToolingGel.mass"), Percentage.withPercentage(1e-6));
+        BuildPlan warm = gelCoated(22);
+        assertThat(value(warm, "mould.coat.ToolingGel.catalyst.mass")).isCloseTo(0.015 * value(warm, "mould.coat.ToolingGel.mass"), Percentage.withPercentage(1e-6));
+        assertThat(value(warm, "mould.coat.ToolingGel.catalyst.volume")).isCloseTo(value(warm, "mould.coat.ToolingGel.catalyst.mass") / 1160, Percentage.withPercentage(1e-6));
+    }
+
+    @Test void theGelCoatsCatalystIsOrderedWithTheResins() {
+        BuildPlan plan = gelCoated(20);
+        double needed = value(plan, "mould.catalyst.mass") + value(plan, "mould.coat.ToolingGel.catalyst.mass");
+        OrderEntry mekp = plan.orders().stream().filter(order -> order.name().equals("Mekp")).findFirst().orElseThrow();
+        assertThat(mekp.amount()).isCloseTo(1.15 * needed, Percentage.withPercentage(1e-6)); // waste of 15 %, assumed
+    }
+
+    @Test void gelCoatInAFrostyShopIsReported() {
+        assertThat(gelCoated(2).faults()).extracting(PlanFault::kind).contains(PlanFault.Kind.NO_CATALYST);
     }
 
     @Test void sixPliesOf450GramsMakeAMouldOfNearlySevenMillimetres() { // Practical Boat Owner, May 2018: 6.680 mm and 9.45 kg/m2 at 2.5 : 1

@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import mouldwright.geometry.frame.PlatePart;
 import mouldwright.geometry.frame.PlatePart.Opening;
 import mouldwright.geometry.frame.PlatePart.Score;
+import mouldwright.geometry.plane.Crosscut;
+import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.plan.BuildPlan;
+import mouldwright.plan.Member;
 import mouldwright.plan.spec.Defaults;
+import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Given;
 import mouldwright.units.Dimension;
@@ -53,8 +58,8 @@ class PlatePartsTest {
         BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(Specs.given("rim", Dimension.LENGTH, 0.06), 0.060, 0.090, 0.4)));
         PlatePart plate = plan.parts().getFirst();
         assertThat(plate.openings()).extracting(Opening::use).containsExactlyInAnyOrder(Opening.Use.POCKET, Opening.Use.SLOT);
-        assertThat(plate.clear(new mouldwright.geometry.plane.PlanePoint(0.0293 + 0.030, 0.44))).isCloseTo(0.030, within(1e-3));
-        assertThat(plate.clear(new mouldwright.geometry.plane.PlanePoint(0.0293 + 0.062, 0.44))).isNegative();
+        assertThat(plate.clear(new PlanePoint(0.0293 + 0.030, 0.44))).isCloseTo(0.030, within(1e-3));
+        assertThat(plate.clear(new PlanePoint(0.0293 + 0.062, 0.44))).isNegative();
     }
 
     @Test void theCentrelineIsScoredAndAHeightOnEveryPlate() {
@@ -91,5 +96,104 @@ class PlatePartsTest {
         BuildPlan plan = plan(Specs.cylinder().frame(withBackbone(Specs.given("rim", Dimension.LENGTH, 0.06), 0.060, 0.090, 0.4)));
         double mass = plan.parts().stream().mapToDouble(part -> part.area() * part.thickness() * part.quantity() * 695).sum();
         assertThat(Plans.value(plan, "frame.mass")).isCloseTo(mass, Percentage.withPercentage(0.001));
+    }
+
+    private static Frame fitted(Frame frame, Fittings fittings) {
+        return new Frame(frame.sheet(), frame.thickness(), frame.clearance(), frame.edges(), frame.rim(), frame.backbones(), frame.tolerance(), fittings, frame.origin());
+    }
+
+    private static Given length(double value) {
+        return Specs.given("length", Dimension.LENGTH, value);
+    }
+
+    private static Frame halved(double depth, double above) {
+        Frame plain = Specs.frame(0.012);
+        return new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(),
+                List.of(new Frame.Backbone(length(0.012), length(depth), length(above), false, true, Specs.line(31, "backbone"))), plain.tolerance(), plain.origin());
+    }
+
+    @Test void halfLapsMeet() { // closed form: what plate and backbone are slotted adds up to the backbone's depth
+        BuildPlan plan = plan(Specs.cylinder().frame(halved(0.200, 0.300)));
+        PlatePart plate = plan.parts().getFirst(), backbone = part(plan, "backbone.1");
+        double slotTop = Crosscut.upright(plate.wood(), 0).getFirst().from();
+        double notchFloor = Crosscut.upright(backbone.wood(), 0.006).getFirst().to();
+        assertThat(slotTop).isCloseTo(0.400, within(1e-9));
+        assertThat(notchFloor).isCloseTo(slotTop, within(1e-9));
+        assertThat(slotTop - 0.300 + 0.500 - notchFloor).isCloseTo(0.200, within(1e-9));
+    }
+
+    @Test void aNotchIsAsWideAsThePlateMeasuresAndTheClearance() { // closed form: 12.2 mm at each of four plates
+        PlatePart backbone = part(plan(Specs.cylinder().frame(halved(0.200, 0.300))), "backbone.1");
+        assertThat(backbone.area()).isCloseTo(1.2 * 0.2 - (2 * 0.0122 + 2 * 0.0121) * 0.1, within(1e-9)); // at the ends half of the clearance lies past it
+    }
+
+    @Test void holesAreBoredAtOnePlaceOfEveryPlate() {
+        BuildPlan plan = plan(Specs.cone().frame(Specs.frame(0.012)));
+        assertThat(plan.parts()).allSatisfy(part -> assertThat(part.bores()).hasSize(2).allSatisfy(bore -> assertThat(bore.diameter()).isEqualTo(0.008)));
+        assertThat(plan.parts().stream().map(part -> part.bores().getFirst().centre()).distinct()).hasSize(1);
+    }
+
+    @Test void holesAreBoredWhereTheSpecSays() {
+        Fittings stated = new Fittings(length(0.010), List.of(new Fittings.HolePlace(length(0.1), length(0.6))), Fittings.assumed().join(), Optional.empty(),
+                Optional.empty(), Defaults.gauge());
+        BuildPlan plan = plan(Specs.cone().frame(fitted(Specs.frame(0.012), stated)));
+        assertThat(plan.parts()).allSatisfy(part -> assertThat(part.bores()).extracting(PlatePart.Bore::centre).containsExactly(new PlanePoint(0.1, 0.6)));
+    }
+
+    @Test void noHolesAreBoredWhereNoneAreWanted() {
+        Fittings none = new Fittings(length(0), List.of(), Fittings.assumed().join(), Optional.empty(), Optional.empty(), Defaults.gauge());
+        assertThat(plan(Specs.cone().frame(fitted(Specs.frame(0.012), none))).parts()).allSatisfy(part -> assertThat(part.bores()).isEmpty());
+    }
+
+    private static Specs broad() {
+        return new Specs().station("A", 0, Specs.rectangle(0.9, 2.0)).station("B", 1, Specs.rectangle(0.9, 2.0));
+    }
+
+    @Test void aPlateLargerThanItsSheetIsButtedUnlessTheSpecSaysScarf() { // 1.8 m by 2 m on a sheet of 1.22 m by 2.44 m
+        BuildPlan butted = plan(broad().frame(Specs.frame(0.012)));
+        assertThat(butted.parts()).extracting(PlatePart::key).contains("plate.A.1", "plate.A.2", "plate.A.strap.1");
+        assertThat(butted.assumed()).anySatisfy(assumed -> assertThat(assumed.name()).isEqualTo("strap"));
+        Fittings scarf = new Fittings(Defaults.holes(), List.of(), new Fittings.Join.Scarf(Defaults.scarf()), Optional.empty(), Optional.empty(), Defaults.gauge());
+        BuildPlan scarfed = plan(broad().frame(fitted(Specs.frame(0.012), scarf)));
+        assertThat(scarfed.parts()).noneMatch(part -> part.kind() == PlatePart.Kind.STRAP);
+        assertThat(scarfed.assumed()).anySatisfy(assumed -> assertThat(assumed.name()).isEqualTo("scarf"));
+    }
+
+    @Test void strapsCountInTheMassOfTheFrame() { // closed form: 192 mm across, 12 mm inside both edges
+        BuildPlan plan = plan(broad().frame(Specs.frame(0.012)));
+        double holes = 2 * 2 * Math.PI * 0.004 * 0.004;
+        assertThat(Plans.value(plan, "frame.mass")).isCloseTo((2 * 1.8 * 2.0 - holes + 2 * (1.8 - 0.024) * 0.192) * 0.012 * 695, Percentage.withPercentage(0.05));
+    }
+
+    private static Frame based() {
+        Frame plain = Specs.frame(0.012);
+        return fitted(plain, new Fittings(Defaults.holes(), List.of(), Fittings.assumed().join(),
+                Optional.of(new Fittings.Base(plain.sheet(), length(0.150), Specs.line(33, "base"))),
+                Optional.of(new Fittings.Strongback(length(0.045), length(0.095), Optional.of(length(0.400)), Specs.line(34, "strongback"))), Defaults.gauge()));
+    }
+
+    @Test void theBaseReachesItsMarginPastThePlatesAllRound() { // closed form: 1.2 m by 0.6 m and 150 mm
+        BuildPlan plan = plan(Specs.cylinder().frame(based()));
+        assertThat(part(plan, "base").area()).isCloseTo(1.5 * 0.9, Percentage.withPercentage(0.01));
+        assertThat(part(plan, "base").scores()).filteredOn(score -> score.use() == Score.Use.STATION).extracting(Score::label).containsExactly("S1", "S2", "S3", "S4");
+        assertThat(Plans.value(plan, "frame.base.mass")).isCloseTo(1.5 * 0.9 * 0.012 * 695, Percentage.withPercentage(0.01));
+    }
+
+    @Test void theStrongbackIsTwoRailsAndACrossMemberUnderEveryPlate() { // closed form: 2 x 1.5 m, 4 x (400 - 2 x 45) mm
+        BuildPlan plan = plan(Specs.cylinder().frame(based()));
+        assertThat(plan.members()).extracting(Member::quantity).containsExactly(2, 4);
+        assertThat(plan.members().get(1).length()).isCloseTo(0.310, within(1e-12));
+        assertThat(Plans.value(plan, "frame.strongback.length")).isCloseTo(2 * 1.5 + 4 * 0.310, within(1e-9));
+        assertThat(plan.members().getFirst().marks()).extracting(Member.Mark::at).satisfies(at -> assertThat(at.get(1) - at.getFirst()).isCloseTo(0.4, within(1e-12)));
+    }
+
+    @Test void timberIsListedByItsLengthAndCutFromNoSheet() {
+        Frame plain = Specs.frame(0.012);
+        Frame frame = new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(),
+                List.of(new Frame.Backbone(length(0.045), length(0.095), length(0.4), true, false, Specs.line(31, "backbone"))), plain.tolerance(), plain.origin());
+        BuildPlan plan = plan(Specs.cylinder().frame(frame));
+        assertThat(plan.parts()).noneMatch(part -> part.kind() == PlatePart.Kind.BACKBONE);
+        assertThat(plan.members()).singleElement().satisfies(member -> assertThat(member.length()).isCloseTo(1.2, within(1e-12)));
+        assertThat(plan.parts().getFirst().openings().getFirst().ring().maxY()).isCloseTo(0.0452 / 2, within(1e-9));
     }
 }

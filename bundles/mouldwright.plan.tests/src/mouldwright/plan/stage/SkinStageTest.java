@@ -14,6 +14,8 @@ import mouldwright.plan.PotEntry;
 import mouldwright.plan.ledger.Derivation;
 import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Resin;
+import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.Skin;
 import mouldwright.units.Dimension;
 import org.assertj.core.data.Percentage;
@@ -226,5 +228,17 @@ class SkinStageTest {
     private static Skin onFoam(Skin skin, double extra) {
         return new Skin(skin.schedule(), skin.lap(), skin.gel(), Specs.given("extra resin on foam", Dimension.AREAL_MASS, extra),
                 skin.rules(), skin.origin());
+    }
+
+    @Test void aGelTimeThatRisesWithCatalystIsAFault() {
+        Resin sane = Specs.resin();
+        Resin odd = new Resin(sane.name(), sane.density(), sane.cured(), sane.styrene(), sane.waxed(), sane.hardener(), sane.leastCatalyst(), sane.mostCatalyst(),
+                List.of(new Resin.GelRow(20, 0.01, 1800, Specs.LIBRARY), new Resin.GelRow(20, 0.02, 2400, Specs.LIBRARY)), sane.pot(), sane.recoat(), sane.hard(), sane.stock());
+        Skin skin = Specs.skin(new Schedule("Odd", odd, List.of(new Schedule.Layer.Ply(Specs.csm450(), Specs.LIBRARY)), Specs.LIBRARY));
+        assertThat(plan(Specs.box().skin(skin)).faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.kind()).isEqualTo(PlanFault.Kind.FIGURE);
+            assertThat(fault.figure().orElseThrow().value()).isCloseTo(2400, within(1e-9));
+            assertThat(fault.limit().orElseThrow().value()).isCloseTo(1800, within(1e-9));
+        });
     }
 }

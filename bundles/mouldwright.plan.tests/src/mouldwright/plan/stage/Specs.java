@@ -65,6 +65,7 @@ final class Specs {
     private Optional<Schedule> part = Optional.empty();
     private Optional<Rates> rates = Optional.empty();
     private Optional<Given> runOut = Optional.empty();
+    private Optional<Given> trim = Optional.empty();
     private final List<Survey> surveys = new ArrayList<>();
     private Body.Sections sections = Body.Sections.HALF;
     private Given day = Defaults.day();
@@ -211,6 +212,11 @@ final class Specs {
         return this;
     }
 
+    Specs trim(double distance) {
+        trim = Optional.of(given("trim", LENGTH, distance));
+        return this;
+    }
+
     Specs runOut(double length) {
         runOut = Optional.of(given("run-out", LENGTH, length));
         return this;
@@ -219,7 +225,7 @@ final class Specs {
     Spec build() {
         return new Spec("Test", Optional.empty(),
                 new Workshop(shop, persons, wage, day, start, rates, "EUR", ShopDefaults.week(), air, consumables),
-                new Body(sections, List.of(), bare, forward, aft, runOut, Optional.empty(), shrink, stations),
+                new Body(sections, List.of(), bare, forward, aft, runOut, trim, shrink, stations),
                 part, frame, fill, carve, skin, finish, mould, List.of(), surveys, line(1, "plug Test {"));
     }
 
@@ -266,7 +272,7 @@ final class Specs {
     static Frame frame(double thickness, Frame.Edges edges, Given rim) {
         Sheet sheet = new Sheet("BirchPly12", stock("BirchPly12", "sheet width", LENGTH, 1.220),
                 stock("BirchPly12", "sheet length", LENGTH, 2.440), stock("BirchPly12", "sheet thickness", LENGTH, 0.012),
-                stock("BirchPly12", "sheet density", DENSITY, 695), Optional.empty(), Material.Stock.plain(LIBRARY));
+                stock("BirchPly12", "sheet density", DENSITY, 695), Optional.empty(), Optional.empty(), Sheet.Grain.ANY, Material.Stock.plain(LIBRARY));
         return new Frame(sheet, given("sheet thickness", LENGTH, thickness), Defaults.clearance(), edges, rim, List.of(),
                 Defaults.tolerance(), line(30, "frame"));
     }

@@ -59,20 +59,12 @@ final class BlockReader {
         Sheet sheet = materials.sheet(m.getSheet());
         if (!m.isSetEdges())
             figures.silent(Defaults.edges());
-        List<Frame.Backbone> backbones = new ArrayList<>();
-        m.getBackbones().forEach(b -> {
-            Optional<Given> width = figures.given("backbone width", LENGTH, b.getWidth());
-            Optional<Given> depth = figures.given("backbone depth", LENGTH, b.getDepth());
-            Optional<Given> above = figures.given("backbone height", LENGTH, b.getAbove());
-            if (width.isPresent() && depth.isPresent() && above.isPresent())
-                backbones.add(new Frame.Backbone(width.get(), depth.get(), above.get(), figures.origin(b)));
-        });
         return Optional.of(new Frame(sheet,
                 figures.given("sheet thickness", LENGTH, m.getMeasured()).orElseGet(() -> Defaults.thickness(sheet)),
                 length("slot clearance", m.getClearance()).orElseGet(Defaults::clearance),
                 m.getEdges() == Edges.BEVELLED ? Frame.Edges.BEVELLED : Frame.Edges.SQUARE,
-                length("rim", m.getRim()).orElseGet(Defaults::rim), backbones,
-                length("tolerance", m.getTolerance()).orElseGet(Defaults::tolerance), figures.origin(m)));
+                length("rim", m.getRim()).orElseGet(Defaults::rim), new FittingReader(figures, materials).backbones(m),
+                length("tolerance", m.getTolerance()).orElseGet(Defaults::tolerance), new FittingReader(figures, materials).fittings(m), figures.origin(m)));
     }
 
     Optional<Fill> fill(mouldwright.model.Fill m) {
@@ -170,7 +162,8 @@ final class BlockReader {
                 figures.given("draft", ANGLE, m.getDraft()).orElseGet(Defaults::draft),
                 length("flange", m.getFlange()).orElseGet(Defaults::flange), parts,
                 m.getRelease() == null ? List.of() : coats(m.getRelease().getCoats()),
-                figures.given("hold", TIME, m.getHold()).orElseGet(Defaults::hold), figures.origin(m)));
+                figures.given("hold", TIME, m.getHold()).orElseGet(Defaults::hold),
+                new StiffenerReader(figures, materials, laminates).stiffeners(m.getStiffeners()), figures.origin(m)));
     }
 
     private Optional<Mould.Part> part(Piece m) {

@@ -34,9 +34,11 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 final class BodyReader {
 
     private final FigureReader figures;
+    private final SectionReader sections;
 
-    BodyReader(FigureReader figures) {
+    BodyReader(FigureReader figures, SectionReader sections) {
         this.figures = figures;
+        this.sections = sections;
     }
 
     Body body(Plug m) {
@@ -107,8 +109,8 @@ final class BodyReader {
                     figures.length(p.getY(), p, Literals.POINT_FORM__Y), figures.length(p.getZ(), p, Literals.POINT_FORM__Z)));
             case mouldwright.model.Like like -> like(like, lines);
             case mouldwright.model.Lofted lofted -> Optional.of(new Form.Lofted());
-            case mouldwright.model.Tabled t -> unsupported(m, "sections from a table are not read yet");
-            case mouldwright.model.Drawn d -> unsupported(m, "sections from a drawing are not read yet");
+            case mouldwright.model.Tabled table -> sections.points(m, table).map(points -> new Form.Points(points, lines));
+            case mouldwright.model.Drawn drawing -> sections.points(m, drawing).map(points -> new Form.Points(points, lines));
             default -> noSection(m);
         };
     }
@@ -120,11 +122,6 @@ final class BodyReader {
 
     private Optional<Form> noSection(mouldwright.model.Station m) {
         figures.report(ReadProblem.Kind.MISSING, m, Literals.STATION__POINTS, m.getName() + " states no section");
-        return Optional.empty();
-    }
-
-    private Optional<Form> unsupported(mouldwright.model.Station m, String message) {
-        figures.report(ReadProblem.Kind.UNSUPPORTED, m, Literals.STATION__FORM, message);
         return Optional.empty();
     }
 

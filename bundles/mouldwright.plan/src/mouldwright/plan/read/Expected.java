@@ -12,18 +12,22 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  *  @param share       whether it is a share of a whole, 0 to 1
  *  @param least       the least value that makes sense, SI
  *  @param zero        whether {@code least} itself makes sense
- *  @param most        the greatest value that makes sense, SI */
-public record Expected(List<Dimension> dimensions, boolean share, double least, boolean zero, double most) {
+ *  @param most        the greatest value that makes sense, SI
+ *  @param usual       what is met in workshops; a figure outside it is asked after, and taken */
+public record Expected(List<Dimension> dimensions, boolean share, double least, boolean zero, double most, Optional<Usual> usual) {
+
+    /** Bounds of what is met in workshops, SI; common practice, widely drawn. */
+    public record Usual(double least, double most) { }
 
     private static final String SOURCE = "http://mouldwright/amount";
 
     /** What a property measures; empty for one that is no amount. */
     public static Optional<Expected> of(EStructuralFeature feature) {
         EAnnotation annotation = feature.getEAnnotation(SOURCE);
-        return Optional.ofNullable(annotation).map(a -> of(a.getDetails().get("dimension"), a.getDetails().get("sign")));
+        return Optional.ofNullable(annotation).map(a -> of(a.getDetails().get("dimension"), a.getDetails().get("sign"), a.getDetails().get("usual")));
     }
 
-    private static Expected of(String names, String sign) {
+    private static Expected of(String names, String sign, String usual) {
         List<Dimension> dimensions = new ArrayList<>();
         double most = 1e6;
         for (String name : names.split(" ")) {
@@ -32,7 +36,12 @@ public record Expected(List<Dimension> dimensions, boolean share, double least, 
             most = most(name);
         }
         double least = sign.equals("any") ? (names.equals("TEMPERATURE") ? -60 : -most) : 0;
-        return new Expected(List.copyOf(dimensions), names.equals("SHARE"), least, !sign.equals("positive"), most);
+        return new Expected(List.copyOf(dimensions), names.equals("SHARE"), least, !sign.equals("positive"), most, Optional.ofNullable(usual).map(Expected::usual));
+    }
+
+    private static Usual usual(String bounds) {
+        int gap = bounds.indexOf(' ');
+        return new Usual(Double.parseDouble(bounds.substring(0, gap)), Double.parseDouble(bounds.substring(gap + 1)));
     }
 
     private static Optional<Dimension> dimension(String name) {
@@ -48,6 +57,7 @@ public record Expected(List<Dimension> dimensions, boolean share, double least, 
             case "AREAL_MASS" -> Dimension.AREAL_MASS;
             case "DENSITY" -> Dimension.DENSITY;
             case "AREA_RATE" -> Dimension.AREA_RATE;
+            case "VOLUME_RATE" -> Dimension.VOLUME_RATE;
             case "COVERAGE_MASS" -> Dimension.COVERAGE_MASS;
             case "COVERAGE_VOLUME" -> Dimension.COVERAGE_VOLUME;
             case "ANY" -> null;

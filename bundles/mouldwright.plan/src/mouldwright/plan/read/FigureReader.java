@@ -17,6 +17,7 @@ import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Tacit;
 import mouldwright.units.Dimension;
+import mouldwright.units.Unit;
 import mouldwright.units.NotANumber;
 import mouldwright.units.Units;
 import mouldwright.units.WrittenNumber;
@@ -111,7 +112,7 @@ final class FigureReader {
             case Worked.Of(var of) -> {
                 if (of.dimension().equals(dimension))
                     yield Optional.of(of.si());
-                problems.add(ReadProblem.Kind.DIMENSION, amount, null, dimension.expectedBut(Written.of(amount), of.dimension()));
+                problems.add(ReadProblem.Kind.DIMENSION, amount, null, dimension.expectedBut(Written.of(amount), of.dimension()), LikelyUnit.fix(amount, dimension));
                 yield Optional.empty();
             }
         };
@@ -128,11 +129,15 @@ final class FigureReader {
                 problems.add(ReadProblem.Kind.FORMULA, amount, null, refusal.getMessage());
                 return Optional.empty();
             }
-        List<String> units = Units.unitsOf(dimension);
-        String example = units.isEmpty() ? "" : Written.of(amount) + " " + units.getFirst();
+        String example = LikelyUnit.of(amount, dimension).map(unit -> Written.of(amount) + " " + unit).orElse("");
         problems.add(ReadProblem.Kind.UNIT_MISSING, amount, null,
-                dimension.word() + " expected, " + Written.of(amount) + " has no unit" + (example.isEmpty() ? "" : "; " + example + "?"));
+                dimension.word() + " expected, " + Written.of(amount) + " has no unit" + (example.isEmpty() ? "" : "; " + example + "?"), LikelyUnit.fix(amount, dimension));
         return Optional.empty();
+    }
+
+    /** The unit of a bare length at a part of the model. */
+    Unit lengthUnit(EObject part) {
+        return formulas.lengthUnit(part);
     }
 
     /** A length in metres, required; 0 where it cannot be understood, which is reported. */
@@ -194,6 +199,11 @@ final class FigureReader {
             problems.add(ReadProblem.Kind.DATE, owner, feature, "there is no day " + written);
             return Optional.empty();
         }
+    }
+
+    /** Reports, with what would mend it. */
+    void report(ReadProblem.Kind kind, EObject owner, EStructuralFeature feature, String message, String fix) {
+        problems.add(kind, owner, feature, message, fix);
     }
 
     /** Reports. */

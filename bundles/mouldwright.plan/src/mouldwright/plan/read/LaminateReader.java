@@ -87,6 +87,12 @@ final class LaminateReader {
             layers.add(new Schedule.Layer.Ply(materials.mat(ply.getMat()), figures.origin(ply)));
     }
 
+    /** Adds the mats of a line of plies; a name that leads nowhere is reported. */
+    void mats(Ply ply, List<mouldwright.plan.spec.Mat> mats) {
+        if (figures.resolved(ply.getMat(), ply, PlugPackage.Literals.PLY__MAT))
+            mats.addAll(java.util.Collections.nCopies(Math.min(count(ply), MOST_LAYERS), materials.mat(ply.getMat())));
+    }
+
     private boolean room(List<Schedule.Layer> layers, EObject step) {
         if (layers.size() < MOST_LAYERS)
             return true;

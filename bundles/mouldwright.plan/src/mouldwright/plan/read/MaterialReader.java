@@ -134,7 +134,15 @@ final class MaterialReader {
         return once(m, c -> new Coating(m.getName(), figures.given("density of " + m.getName(), DENSITY, m.getDensity()),
                 figures.given("wet film of " + m.getName(), LENGTH, m.getWet()), figures.given("dry film of " + m.getName(), LENGTH, m.getDry()),
                 figures.given("transfer of " + m.getName(), RATIO, m.getTransfer()), coverage(m),
-                figures.given("styrene of " + m.getName(), RATIO, m.getStyrene()), figures.given("recoat", TIME, m.getRecoat()), stock(m)));
+                figures.given("styrene of " + m.getName(), RATIO, m.getStyrene()), figures.given("recoat", TIME, m.getRecoat()), curing(m), stock(m)));
+    }
+
+    private Optional<Coating.Curing> curing(mouldwright.model.Coating m) {
+        if (m.getHardener() == null || !figures.resolved(m.getHardener(), m, PlugPackage.Literals.COATING__HARDENER))
+            return Optional.empty();
+        Optional<Given> least = figures.given("least catalyst of " + m.getName(), RATIO, m.getCatalystLow());
+        Optional<Given> most = figures.given("most catalyst of " + m.getName(), RATIO, m.getCatalystHigh());
+        return least.flatMap(low -> most.map(high -> new Coating.Curing(hardener(m.getHardener()), low, high)));
     }
 
     /** Spread by mass or by volume, as its unit says. */
@@ -151,7 +159,11 @@ final class MaterialReader {
                 figures.given("sheet length", LENGTH, m.getLength()).orElseGet(Defaults::sheetLength),
                 required("sheet thickness", LENGTH, m.getThickness(), m, PlugPackage.Literals.SHEET__THICKNESS),
                 figures.given("sheet density", DENSITY, m.getDensity()).orElseGet(Defaults::sheetDensity),
-                figures.given("kerf", LENGTH, m.getKerf()), sheetStock(m)));
+                figures.given("kerf", LENGTH, m.getKerf()), figures.given("margin", LENGTH, m.getMargin()), grain(m), sheetStock(m)));
+    }
+
+    private static Sheet.Grain grain(mouldwright.model.Sheet m) {
+        return m.isGrainAlong() ? Sheet.Grain.ALONG : m.isGrainAcross() ? Sheet.Grain.ACROSS : Sheet.Grain.ANY;
     }
 
     /** A sheet is sold by the piece: `each` is a pack of one. */

@@ -28,7 +28,10 @@ public record ReadProblem(Kind kind, EObject object, Optional<EStructuralFeature
         /** No such day. */ DATE("MW916"),
         /** A decimal comma; read, but wants a point. */ DECIMAL_COMMA("MW908"),
         /** Understood by the language, not yet by the engine. */ UNSUPPORTED("MW921"),
-        /** A figure outside all reason. */ BOUNDS("MW906");
+        /** A table that cannot be read, or has not what is asked for. */ TABLE("MW150"),
+        /** A drawing that cannot be read, or has not what is asked for. */ DRAWING("MW151"),
+        /** A figure outside all reason. */ BOUNDS("MW906"),
+        /** A figure that no workshop meets, though it could be. */ MAGNITUDE("MW930");
 
         private final String code;
 
@@ -53,6 +56,6 @@ public record ReadProblem(Kind kind, EObject object, Optional<EStructuralFeature
 
     /** @return whether no spec can be made while this stands */
     public boolean blocking() {
-        return kind != Kind.DECIMAL_COMMA;
+        return kind != Kind.DECIMAL_COMMA && kind != Kind.MAGNITUDE;
     }
 }

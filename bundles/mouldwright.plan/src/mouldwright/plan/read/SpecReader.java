@@ -3,6 +3,7 @@ package mouldwright.plan.read;
 import static mouldwright.units.Dimension.RATIO;
 import static mouldwright.units.Dimension.TEMPERATURE;
 import static mouldwright.units.Dimension.TIME;
+import static mouldwright.units.Dimension.VOLUME_RATE;
 
 import java.time.DayOfWeek;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import mouldwright.plan.spec.Schedule;
 import mouldwright.plan.spec.ShopDefaults;
 import mouldwright.plan.spec.Spec;
 import mouldwright.plan.spec.Survey;
+import mouldwright.plan.spec.Wanted;
 import mouldwright.plan.spec.WorkingWeek;
 import mouldwright.plan.spec.Workshop;
 import mouldwright.units.Dimension;
@@ -32,10 +34,22 @@ public final class SpecReader {
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final TextPlaces places;
+    private final SectionFiles files;
+    private final SectionMemo memo;
 
-    /** @param places where parts of the model stand in the text */
+    /** For specs that take no section from a table or drawing.
+     *  @param places where parts of the model stand in the text */
     public SpecReader(TextPlaces places) {
+        this(places, SectionFiles.NONE, new SectionMemo());
+    }
+
+    /** @param places where parts of the model stand in the text
+     *  @param files  where tables and drawings are read
+     *  @param memo   what was read of them before */
+    public SpecReader(TextPlaces places, SectionFiles files, SectionMemo memo) {
         this.places = places;
+        this.files = files;
+        this.memo = memo;
     }
 
     /** Reads a plug.
@@ -47,7 +61,7 @@ public final class SpecReader {
         FigureReader figures = new FigureReader(new Formulas(problems), places, problems);
         MaterialReader materials = new MaterialReader(figures);
         LaminateReader laminates = new LaminateReader(figures, materials);
-        BodyReader bodies = new BodyReader(figures);
+        BodyReader bodies = new BodyReader(figures, new SectionReader(figures, files, memo));
         BlockReader blocks = new BlockReader(figures, materials, laminates, bodies);
         SurveyReader surveyed = new SurveyReader(figures, bodies);
         List<Survey> read = new ArrayList<>();
@@ -69,7 +83,12 @@ public final class SpecReader {
         Given shop = figures.given("shop temperature", TEMPERATURE, m.getShop()).orElseGet(Defaults::shopTemperature);
         return new Workshop(shop, persons, wage(m, figures), figures.given("working day", TIME, m.getDay()).orElseGet(Defaults::day),
                 figures.date(m.getStart(), m, Literals.PLUG__START), rates, m.getCurrency() == null ? "" : m.getCurrency(),
-                week(m, figures), air(m.getAir(), shop, figures), consumables(m, figures, materials));
+                week(m, figures), air(m.getAir(), shop, figures), consumables(m, figures, materials), wanted(m, figures));
+    }
+
+    private static Wanted wanted(Plug m, FigureReader figures) {
+        return new Wanted(figures.date(m.getReadyBy(), m, Literals.PLUG__READY_BY), figures.date(m.getReadyAfter(), m, Literals.PLUG__READY_AFTER),
+                figures.origin(m, Literals.PLUG__READY_BY), figures.origin(m, Literals.PLUG__READY_AFTER));
     }
 
     private static WorkingWeek week(Plug m, FigureReader figures) {
@@ -82,7 +101,8 @@ public final class SpecReader {
             return ShopDefaults.air(shop);
         return new Airing(figures.given("styrene limit in the air", RATIO, m.getLimit()).orElseGet(ShopDefaults::airLimit),
                 figures.given("mixing factor of the air", RATIO, m.getMixing()).orElseGet(ShopDefaults::airMixing),
-                figures.given("temperature of the air", TEMPERATURE, m.getTemperature()).orElse(shop));
+                figures.given("temperature of the air", TEMPERATURE, m.getTemperature()).orElse(shop),
+                figures.given("fresh air of the shop", VOLUME_RATE, m.getSupply()));
     }
 
     private static List<Consumable> consumables(Plug m, FigureReader figures, MaterialReader materials) {

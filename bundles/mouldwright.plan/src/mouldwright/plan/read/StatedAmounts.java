@@ -3,10 +3,12 @@ package mouldwright.plan.read;
 import java.util.List;
 import java.util.Optional;
 import mouldwright.model.Amount;
+import mouldwright.model.Measure;
 import mouldwright.model.Range;
 import mouldwright.units.Dimension;
 import mouldwright.units.Display;
 import mouldwright.units.UnitSystem;
+import mouldwright.units.Units;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 
@@ -31,6 +33,13 @@ public final class StatedAmounts {
                 }
             });
         return stated.problems.all();
+    }
+
+    /** An amount in SI, without a word about what is wrong with it.
+     *  @return empty where there is none, or it cannot be understood */
+    public static Optional<Double> si(Dimension dimension, Amount amount) {
+        Problems unheard = new Problems();
+        return new FigureReader(new Formulas(unheard), TextPlaces.NOWHERE, unheard).si(dimension, amount);
     }
 
     private void range(Range range, Expected expected) {
@@ -63,8 +72,23 @@ public final class StatedAmounts {
 
     private boolean isWithinReason(Amount amount, double si, boolean bare, Expected expected) {
         Optional<String> message = outOfBounds(Written.of(amount), si, bare, expected);
-        message.ifPresent(m -> problems.add(ReadProblem.Kind.BOUNDS, amount, null, m));
+        message.ifPresent(m -> problems.add(ReadProblem.Kind.BOUNDS, amount, null, m, fix(amount, si, bare, expected)));
+        if (message.isEmpty())
+            expected.usual().filter(usual -> si < usual.least() || si > usual.most()).ifPresent(usual -> problems.add(ReadProblem.Kind.MAGNITUDE, amount, null,
+                    Written.of(amount) + " is far from what is met: " + shown(usual.least(), expected) + " to " + shown(usual.most(), expected), "is the unit right?"));
         return message.isEmpty();
+    }
+
+    /** The same number in the unit the trade writes, where that lies within reason; a share above one was meant as per cent. */
+    private static String fix(Amount amount, double si, boolean bare, Expected expected) {
+        if (expected.share())
+            return bare && si > 1 && si <= 100 ? LikelyUnit.percent(amount) : "";
+        if (expected.dimensions().isEmpty() || !(amount instanceof Measure measure) || measure.getUnit() == null)
+            return "";
+        Dimension dimension = expected.dimensions().getFirst();
+        Optional<Double> meant = LikelyUnit.of(amount, dimension).filter(unit -> !unit.equals(measure.getUnit())).flatMap(Units::find)
+                .filter(unit -> unit.dimension().equals(dimension)).flatMap(unit -> Units.find(measure.getUnit()).map(old -> si / old.toSi(1) * unit.toSi(1)));
+        return meant.filter(value -> value > expected.least() && value <= expected.most()).map(value -> LikelyUnit.fix(amount, dimension)).orElse("");
     }
 
     private static Optional<String> outOfBounds(String written, double si, boolean bare, Expected expected) {

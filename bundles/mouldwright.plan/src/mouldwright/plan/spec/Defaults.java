@@ -94,6 +94,38 @@ public final class Defaults {
         return assumed("rim", Dimension.LENGTH, 0.060, "wide enough to keep its shape and to clamp to; common practice");
     }
 
+    /** Diameter of the holes that line up plates, m. */
+    public static Given holes() {
+        return assumed("holes", Dimension.LENGTH, 0.008, "an 8 mm rod or a wire passes, and a dowel of that size plugs them; common practice");
+    }
+
+    /** Length of a scarf in thicknesses. */
+    public static Given scarf() {
+        return assumed("scarf", Dimension.RATIO, 8, "8 to 1 is the usual slope of a glued plywood scarf; common practice");
+    }
+
+    /** Length of a strap across its butt, m.
+     *  @param thickness of the sheet */
+    public static Given strap(Given thickness) {
+        return assumed("strap", Dimension.LENGTH, 16 * thickness.likely(), "8 thicknesses on both sides of the butt, as much glue line as a scarf of 8 to 1 has; common practice");
+    }
+
+    /** How far a base reaches past the plates, m. */
+    public static Given baseMargin() {
+        return assumed("base margin", Dimension.LENGTH, 0.100, "room for cleats, datum points and a clamp; common practice");
+    }
+
+    /** Breadth over the rails of a strongback, m.
+     *  @param broadest breadth of the plates */
+    public static Given railsApart(double broadest) {
+        return assumed("strongback apart", Dimension.LENGTH, 2 * broadest / 3, "two thirds of the greatest breadth: stiff against twisting and clear of the edges; common practice");
+    }
+
+    /** Depth of a gauge's body, m. */
+    public static Given gauge() {
+        return assumed("gauge depth", Dimension.LENGTH, 0.100, "stiff enough not to spring when it is pushed on; common practice");
+    }
+
     /** Tolerance of setting up, m. */
     public static Given tolerance() {
         return assumed("tolerance", Dimension.LENGTH, 0.0015, "what a straightedge and a plumb line reach; common practice");
@@ -200,6 +232,16 @@ public final class Defaults {
         return assumed("sheet length", Dimension.LENGTH, 2.440, "plywood is commonly sold 1220 mm by 2440 mm");
     }
 
+    /** Width of a cut in sheet material, m. */
+    public static Given kerf() {
+        return assumed("kerf", Dimension.LENGTH, 0.003, "a jigsaw or circular saw takes 2 to 3 mm away; common practice");
+    }
+
+    /** Strip along the edges of a sheet that no part is cut from, m. */
+    public static Given margin() {
+        return assumed("margin", Dimension.LENGTH, 0.010, "edges of sheets are bruised and not always square; common practice");
+    }
+
     /** Density of plywood, kg/m3. */
     public static Given sheetDensity() {
         return assumed("sheet density", Dimension.DENSITY, 680, "birch plywood data sheet, 660 to 710 kg/m3");
@@ -211,6 +253,17 @@ public final class Defaults {
         Given density = sheet.density();
         return new Given("backbone density", Dimension.DENSITY, density.low(), density.likely(), density.high(),
                 new Origin.Assumed("a backbone is taken to be glued up of layers of " + sheet.name()));
+    }
+
+    /** Density of the timber of a backbone, kg/m3. */
+    public static Given timberDensity() {
+        return new Given("timber density", Dimension.DENSITY, 420, 480, 550, new Origin.Assumed("dry softwood of construction grade; from memory, so weigh a piece"));
+    }
+
+    /** Share of a sheet that ends up in a board. */
+    public static Given boardUse() {
+        return new Given("share of a sheet used for the base", Dimension.RATIO, 0.70, 0.85, 1.00,
+                new Origin.Assumed("boards with straight sides leave little; the whole sheet is the bound no nesting can pass"));
     }
 
     /** Density of E-glass, kg/m3. */

@@ -11,9 +11,10 @@ import java.util.Optional;
  *  @param parts     halves or the one piece; empty where the spec says nothing
  *  @param release   coats of release, in order
  *  @param hold      time the mould stays on the plug, seconds
+ *  @param stiffeners on its back, kind by kind
  *  @param origin    of the block */
 public record Mould(Schedule schedule, Given draft, Given flange, List<Part> parts, List<Finish.Coats> release,
-        Given hold, Origin origin) {
+        Given hold, List<Stiffener> stiffeners, Origin origin) {
 
     /** The way a part of the mould leaves the plug. */
     public enum Pull {
@@ -55,5 +56,11 @@ public record Mould(Schedule schedule, Given draft, Given flange, List<Part> par
     public Mould {
         parts = List.copyOf(parts);
         release = List.copyOf(release);
+        stiffeners = List.copyOf(stiffeners);
+    }
+
+    /** A mould without stiffeners. */
+    public Mould(Schedule schedule, Given draft, Given flange, List<Part> parts, List<Finish.Coats> release, Given hold, Origin origin) {
+        this(schedule, draft, flange, parts, release, hold, List.of(), origin);
     }
 }

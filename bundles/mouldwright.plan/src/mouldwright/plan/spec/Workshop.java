@@ -15,10 +15,11 @@ import java.util.Optional;
  *  @param currency     such as EUR; empty where none is stated
  *  @param week         working days
  *  @param air          how the air is thinned out
- *  @param consumables  what the job wears out */
+ *  @param consumables  what the job wears out
+ *  @param wanted       when the job is wanted */
 public record Workshop(Given temperature, Given persons, Optional<Given> hourlyRate, Given day,
         Optional<LocalDate> start, Optional<Rates> rates, String currency, WorkingWeek week, Airing air,
-        List<Consumable> consumables) {
+        List<Consumable> consumables, Wanted wanted) {
     /** Refuses missing parts. */
     public Workshop {
         Objects.requireNonNull(temperature, "temperature");
@@ -31,6 +32,13 @@ public record Workshop(Given temperature, Given persons, Optional<Given> hourlyR
         Objects.requireNonNull(week, "week");
         Objects.requireNonNull(air, "air");
         consumables = List.copyOf(consumables);
+        Objects.requireNonNull(wanted, "wanted");
+    }
+
+    /** A workshop that may be done on any day. */
+    public Workshop(Given temperature, Given persons, Optional<Given> hourlyRate, Given day, Optional<LocalDate> start,
+            Optional<Rates> rates, String currency, WorkingWeek week, Airing air, List<Consumable> consumables) {
+        this(temperature, persons, hourlyRate, day, start, rates, currency, week, air, consumables, Wanted.anyDay());
     }
 
     /** A workshop with the defaults for its week and its air, and without consumables. */

@@ -39,7 +39,7 @@ final class CoatWork {
     /** A coating that states styrene and its density gives it off as gel coat does. */
     private static Task released(Coating coating, int count, Node area, Task task, Ledger ledger) {
         if (coating.styrene().isEmpty() || coating.density().isEmpty() || coating.coverage().isPresent())
-            return task;
+            return coating.curing().isPresent() ? task.cautions(Hazard.PEROXIDE) : task;
         Node mass = ledger.step("coating put on", MASS).from(count + " x area x wet film x density / transfer",
                 List.of(area, ledger.given(CoatFacts.wet(coating)), ledger.given(coating.density().get()), ledger.given(CoatFacts.transfer(coating))),
                 v -> count * v[0] * v[1] * v[2] / v[3]).source("closed form");
@@ -52,6 +52,7 @@ final class CoatWork {
         coats.stream().map(Finish.Coats::coating).map(Coating::name).distinct().forEach(name -> {
             Coating coating = coats.stream().map(Finish.Coats::coating).filter(one -> one.name().equals(name)).findFirst().orElseThrow();
             ledger.find(id + "." + name + ".volume").or(() -> ledger.find(id + "." + name + ".mass")).ifPresent(amount -> orders.need(coating, amount));
+            coating.curing().ifPresent(curing -> ledger.find(id + "." + name + ".catalyst.mass").ifPresent(mass -> orders.need(curing.hardener(), mass)));
         });
     }
 }

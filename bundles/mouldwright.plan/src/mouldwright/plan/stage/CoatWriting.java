@@ -2,6 +2,7 @@ package mouldwright.plan.stage;
 
 import static mouldwright.units.Dimension.LENGTH;
 import static mouldwright.units.Dimension.MASS;
+import static mouldwright.units.Dimension.RATIO;
 import static mouldwright.units.Dimension.TIME;
 import static mouldwright.units.Dimension.VOLUME;
 
@@ -15,6 +16,7 @@ import mouldwright.plan.ledger.Node;
 import mouldwright.plan.spec.Coating;
 import mouldwright.plan.spec.Finish;
 import mouldwright.plan.spec.Given;
+import mouldwright.process.Cure;
 
 /** Writes what coats take: by the film they make, area x wet film / transfer, or by the coverage they state. */
 final class CoatWriting {
@@ -23,16 +25,19 @@ final class CoatWriting {
     private final String id;
     private final String title;
     private final Node area;
+    private final Given shop;
 
     /** Coats over one area.
      *  @param id    the ids of their figures are this, the coating's name and what is told, dots between
      *  @param title their labels begin with this
-     *  @param area  they go on */
-    CoatWriting(Ledger ledger, String id, String title, Node area) {
+     *  @param area  they go on
+     *  @param shop  temperature they cure at, degC */
+    CoatWriting(Ledger ledger, String id, String title, Node area, Given shop) {
         this.ledger = ledger;
         this.id = id;
         this.title = title;
         this.area = area;
+        this.shop = shop;
     }
 
     /** Writes volume, mass and films of each coating, as far as it states what they take. */
@@ -50,11 +55,25 @@ final class CoatWriting {
         List<Optional<Node>> masses = new ArrayList<>();
         for (int i = 0; i < coats.size(); i++)
             masses.add(mass(coats.get(i), volumes.get(i)));
-        if (masses.stream().allMatch(Optional::isPresent))
-            ledger.quantity(own + ".mass", title + ", " + name + " by weight", MASS).sum("sum over the coats", present(masses)).source("sum");
+        if (masses.stream().allMatch(Optional::isPresent)) {
+            Node mass = ledger.quantity(own + ".mass", title + ", " + name + " by weight", MASS).sum("sum over the coats", present(masses)).source("sum");
+            coats.getFirst().coating().curing().ifPresent(curing -> catalyst(own, name, curing, mass));
+        }
         film(own + ".wet", name + ", wet film of all coats", coats.stream()
                 .map(one -> one.coating().coverage().isPresent() ? one.coating().wet() : Optional.of(CoatFacts.wet(one.coating()))).toList(), coats);
         film(own + ".dry", name + ", dry film of all coats", coats.stream().map(one -> one.coating().dry()).toList(), coats);
+    }
+
+    /** The general guide of catalyst by temperature, within the limits of the coating: a gel coat has no table of its own. */
+    private void catalyst(String own, String name, Coating.Curing curing, Node coating) {
+        Node level = ledger.step("catalyst of " + name, RATIO).from("guide at shop temperature, within the limits",
+                List.of(ledger.given(shop), ledger.given(curing.least()), ledger.given(curing.most())),
+                v -> Math.clamp(Cure.guide(Math.clamp(v[0], ResinCure.GUIDE_FROM, ResinCure.GUIDE_TO)).orElseThrow(), Math.min(v[1], v[2]), v[2]))
+                .source("catalyst addition chart by temperature, East Coast Fibreglass");
+        Node mass = ledger.quantity(own + ".catalyst.mass", title + ", catalyst for " + name, MASS)
+                .from("coating x catalyst", List.of(coating, level), v -> v[0] * v[1]).source("catalyst by weight of the coating");
+        ledger.quantity(own + ".catalyst.volume", title + ", that catalyst by the measure", VOLUME)
+                .from("mass / catalyst density", List.of(mass, ledger.given(curing.hardener().density())), v -> v[0] / v[1]).source("closed form");
     }
 
     private static List<Node> present(List<Optional<Node>> nodes) {

@@ -56,7 +56,7 @@ final class Consuming {
 
     private static Optional<Node> pots(Ledger ledger) {
         List<Node> pots = new ArrayList<>();
-        for (String id : List.of("fill.pots", "skin.pots", "mould.pots"))
+        for (String id : List.of("fill.pots", "skin.pots", "mould.pots", StiffenerWriting.ID + ".pots"))
             ledger.find(id).ifPresent(pots::add);
         return total("pots mixed", RATIO, pots, ledger);
     }

@@ -1,6 +1,7 @@
 package mouldwright.plan.stage;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,16 @@ record CutList(Mat mat, List<Numbered> layings) {
             ply += laying.count();
         }
         return List.copyOf(byMat.values());
+    }
+
+    /** Adds the pieces of a laminate, in the order of laying, numbered on over the whole job.
+     *  @param laminate what they belong to: {@code skin}, {@code mould} */
+    static void list(String laminate, Skin skin, List<SkinMeasures.Laying> layings, Lists lists) {
+        List<PieceEntry> pieces = new ArrayList<>();
+        for (CutList list : of(layings))
+            pieces.addAll(list.entries(laminate, Cloth.likely(list.mat(), skin)));
+        pieces.sort(Comparator.comparingInt(PieceEntry::ply));
+        pieces.forEach(piece -> lists.piece(piece.numbered(lists.pieces().size() + 1)));
     }
 
     /** What rolls and laps are like for one reckoning.
@@ -114,7 +125,7 @@ record CutList(Mat mat, List<Numbered> layings) {
     }
 
     /** The pieces with their places on the rolls, in the order of laying; not numbered yet. */
-    List<PieceEntry> entries(Cloth cloth) {
+    private List<PieceEntry> entries(String laminate, Cloth cloth) {
         RollPacking packing = packed(cloth);
         List<PieceEntry> entries = new ArrayList<>();
         int at = 0;
@@ -125,13 +136,13 @@ record CutList(Mat mat, List<Numbered> layings) {
                     for (double girth : field.runs().lengths())
                         pieces += (int) across(field, girth, cloth);
                     for (int i = 0; i < pieces; i++)
-                        entries.add(entry(each.firstPly + ply, field, packing.placed().get(at++)));
+                        entries.add(entry(laminate, mat, each.firstPly + ply, field, packing.placed().get(at++)));
                 }
         return entries;
     }
 
-    private PieceEntry entry(int ply, SkinMeasures.Field field, RollPacking.Placed placed) {
-        return new PieceEntry(0, ply, mat.name(), field.words(), placed.piece().width(), placed.piece().length(), placed.roll(), placed.cut(),
+    private static PieceEntry entry(String laminate, Mat mat, int ply, SkinMeasures.Field field, RollPacking.Placed placed) {
+        return new PieceEntry(0, laminate, ply, mat.name(), field.words(), placed.piece().width(), placed.piece().length(), placed.roll(), placed.cut(),
                 placed.along(), placed.across());
     }
 }

@@ -68,7 +68,20 @@ final class FillStage implements Stage {
                     "the yield table states a temperature twice", "drop one of the rows"));
             return false;
         }
-        return guard.clear();
+        return guard.clear() && rises(foam, measurements);
+    }
+
+    /** Whether warmer foam yields no less than cooler, as any foam does; the first row that falls is reported. */
+    private static boolean rises(Foam foam, Measurements measurements) {
+        List<Foam.YieldRow> rows = foam.yield().stream().sorted(java.util.Comparator.comparingDouble(Foam.YieldRow::temperature)).toList();
+        for (int i = 1; i < rows.size(); i++)
+            if (rows.get(i).share() < rows.get(i - 1).share()) {
+                measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, rows.get(i).origin(), "yield table of " + foam.name(),
+                        "the yield of " + foam.name() + " falls as it gets warmer", "correct the row: warm foam rises more")
+                        .at(rows.get(i).share(), RATIO).against(rows.get(i - 1).share(), RATIO));
+                return false;
+            }
+        return true;
     }
 
     private static List<Given> shells(Fill fill) {

@@ -32,6 +32,7 @@ final class FinishStage implements Stage {
         Guard guard = new Guard(measurements);
         CoatFacts.guard(finish.coats(), guard);
         finish.grits().forEach(grit -> guard.positive(rate(spec, grit)));
+        CoatFacts.outsideGuide(finish.coats(), spec.shop().temperature(), measurements);
         if (guard.clear())
             measurements.find(ShapeMeasures.class).ifPresent(shape -> measurements.keep(new FinishMeasures(shape.mouldedPlugArea())));
     }
@@ -42,7 +43,7 @@ final class FinishStage implements Stage {
         Finish finish = spec.finish().orElseThrow();
         Node area = ledger.quantity("finish.area", "Finish, moulded surface of the plug", AREA).same(plugArea(spec, ledger))
                 .source("areas grow as the square of the plug's scale");
-        new CoatWriting(ledger, "finish", "Finish", area).write(finish.coats());
+        new CoatWriting(ledger, "finish", "Finish", area, spec.shop().temperature()).write(finish.coats());
         CoatWriting.wait(ledger, "finish.wait", "Finish, waits between coats", finish.coats());
         List<Node> hours = new ArrayList<>();
         for (int grit : finish.grits())

@@ -85,6 +85,7 @@ final class Grounds {
                 grounds.add(new Ground.Figure(frame.rim()));
             if (!frame.backbones().isEmpty())
                 grounds.add(new Ground.Figure(frame.clearance()));
+            grounds.add(new Ground.Figure(frame.fittings().holes()));
         });
         grounds.addAll(backbones());
         return grounds;

@@ -83,6 +83,11 @@ final class Guard {
         return hold(given, given.low() >= 0 && given.high() < bound, "zero or more and under " + bound, bound);
     }
 
+    /** No more than another figure. */
+    Guard atMost(Given given, Given other) {
+        return hold(given, given.likely() <= other.likely(), "no more than " + other.name(), other.likely());
+    }
+
     /** Above a bound over its whole range. */
     Guard above(Given given, double bound) {
         return hold(given, given.low() > bound && given.high() <= MOST, "above " + bound + ", and a figure met in a workshop", bound);

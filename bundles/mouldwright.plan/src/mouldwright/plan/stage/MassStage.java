@@ -10,8 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import mouldwright.geometry.loft.GirthBand;
-import mouldwright.geometry.measure.SurfaceRegion;
+import mouldwright.geometry.measure.SurfaceCentre;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.plan.Measurements;
 import mouldwright.plan.ledger.Ledger;
@@ -60,11 +59,11 @@ final class MassStage implements Stage {
 
     /** Centre of the moulded surface, end faces counted. */
     private static MassMeasures.Place skin(ShapeMeasures shape) {
-        SurfaceRegion all = new SurfaceRegion(shape.plug().startX(), shape.plug().endX(), GirthBand.WHOLE);
         double square = shape.scale() * shape.scale();
-        double area = shape.area().moulded().value() * square;
-        double x = shape.measures().integral(all, (place, point) -> point.x()).value();
-        double z = shape.measures().integral(all, (place, point) -> point.z()).value();
+        SurfaceCentre lofted = shape.measures().moulded();
+        double area = lofted.area().value();
+        double x = lofted.x() * area;
+        double z = lofted.z() * area;
         for (ShapeMeasures.End end : shape.moulded()) {
             double at = end.station().x() * shape.scale();
             x += end.area() * square * at;

@@ -45,7 +45,18 @@ final class MouldEdging {
         List<Node> faces = new ArrayList<>();
         faces.add(flanges(ledger.quantity("mould.flange.area", "Flanges and return flanges", AREA), parting, open));
         runOut(ledger.quantity("mould.runout.area", "Run-out past the open edge", AREA), open).ifPresent(faces::add);
+        trim(open);
         return faces;
+    }
+
+    /** Where the part is trimmed, and what of the run-out is cut off with it. */
+    private void trim(Node open) {
+        spec.body().trim().ifPresent(trim -> {
+            Node distance = ledger.quantity("mould.trim.distance", "Trim line, past the finished edge", LENGTH).same(ledger.given(trim)).source("as scribed on the plug");
+            spec.body().runOut().ifPresent(runOut -> ledger.quantity("mould.trim.waste.area", "Run-out beyond the trim line", AREA)
+                    .from("open edge x (run-out - trim)", List.of(open, ledger.given(runOut), distance), v -> v[0] * Math.max(0, v[1] - v[2]))
+                    .source("laid up with the part and cut off it"));
+        });
     }
 
     private Node flanges(Ledger.Entry entry, Node parting, Node open) {

@@ -4,15 +4,19 @@ import java.util.List;
 import java.util.Optional;
 import mouldwright.geometry.draft.DraftReport;
 import mouldwright.geometry.draft.PartEdge;
+import mouldwright.geometry.draft.PartingStrip;
 import mouldwright.geometry.measure.Measured;
 import mouldwright.plan.spec.Mould;
+import mouldwright.plan.spec.Stiffener;
 
 /** What is measured of the mould, on the plug.
  *  @param pieces    its parts
  *  @param layings   what is laid, in order
+ *  @param stiffened what stiffeners stand on its back, kind by kind
+ *  @param boards    parting boards, one for each parting line
  *  @param uncovered moulded surface that no part covers, m2
  *  @param doubled   moulded surface that more than one part covers, m2 */
-public record MouldMeasures(List<Piece> pieces, List<SkinMeasures.Laying> layings, Measured uncovered, Measured doubled) {
+public record MouldMeasures(List<Piece> pieces, List<SkinMeasures.Laying> layings, List<Stiffened> stiffened, List<Board> boards, Measured uncovered, Measured doubled) {
 
     /** One part of the mould.
      *  @param part    as the spec states it
@@ -72,10 +76,41 @@ public record MouldMeasures(List<Piece> pieces, List<SkinMeasures.Laying> laying
      *  @param draft   of the flat face, radians */
     public record EndShare(String station, double area, double across, double along, double draft) { }
 
+    /** Stiffeners of one kind.
+     *  @param stated as the spec states them
+     *  @param ribs   each for itself, part by part
+     *  @param layings their plies, in order */
+    public record Stiffened(Stiffener stated, List<Rib> ribs, List<SkinMeasures.Laying> layings) {
+        /** Copies its lists. */
+        public Stiffened {
+            ribs = List.copyOf(ribs);
+            layings = List.copyOf(layings);
+        }
+
+        /** @return all of them end to end, m */
+        public double length() {
+            return ribs.stream().mapToDouble(Rib::length).sum();
+        }
+    }
+
+    /** One stiffener.
+     *  @param part   it stands on
+     *  @param where  in words
+     *  @param length over the face, m */
+    public record Rib(Mould.Part part, String where, double length) { }
+
+    /** The board a half is laid up against.
+     *  @param part  the half that is laid up against it
+     *  @param port  whether the line runs on the port side
+     *  @param strip its face */
+    public record Board(Mould.Part part, boolean port, PartingStrip strip) { }
+
     /** Copies its lists. */
     public MouldMeasures {
         pieces = List.copyOf(pieces);
         layings = List.copyOf(layings);
+        stiffened = List.copyOf(stiffened);
+        boards = List.copyOf(boards);
     }
 
     /** @return length of the parting line, each length counted once though two parts meet there, m */

@@ -86,7 +86,7 @@ final class MouldParts {
                 .orElse(GirthBand.WHOLE);
     }
 
-    private static Pull pull(Mould.Pull pull) {
+    static Pull pull(Mould.Pull pull) {
         return switch (pull) {
             case UP -> Pull.UP;
             case DOWN -> Pull.DOWN;

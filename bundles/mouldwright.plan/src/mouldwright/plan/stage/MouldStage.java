@@ -24,9 +24,12 @@ import mouldwright.plan.spec.Finish;
 import mouldwright.plan.spec.Given;
 import mouldwright.plan.spec.Mould;
 import mouldwright.plan.spec.Origin;
+import mouldwright.plan.spec.Resin;
 import mouldwright.plan.spec.Schedule;
+import mouldwright.plan.spec.Sheet;
 import mouldwright.plan.spec.Skin;
 import mouldwright.plan.spec.Spec;
+import mouldwright.plan.spec.Stiffener;
 
 /** The mould: how its parts leave the plug, where it is parted, what it is laid up from, and what it weighs. */
 final class MouldStage implements Stage {
@@ -65,7 +68,8 @@ final class MouldStage implements Stage {
                 new ResinCure(laminate(spec), spec.shop().temperature()).report(cure);
                 pass(cure, measurements);
                 MouldMeasures measured = new MouldMeasuring(spec, shape, cancelled).measure();
-                if (SkinStage.canBeCut(laminate(spec), measured.layings(), measurements))
+                CoatFacts.outsideGuide(coats(mould.schedule()), spec.shop().temperature(), measurements);
+                if (SkinStage.canBeCut(laminate(spec), measured.layings(), measurements) & SkinStage.canBeCut(laminate(spec), StiffenerWriting.layings(measured), measurements))
                     measurements.keep(measured);
             });
     }
@@ -75,10 +79,12 @@ final class MouldStage implements Stage {
         Guard guard = new Guard(own).below(mould.draft(), Math.PI / 2).size(mould.flange()).notNegative(mould.hold());
         spec.body().runOut().ifPresent(guard::sizeOrNone);
         spec.body().trim().ifPresent(guard::sizeOrNone);
+        spec.body().runOut().ifPresent(runOut -> spec.body().trim().ifPresent(trim -> guard.atMost(trim, runOut)));
         Skin laminate = laminate(spec);
         SkinStage.guard(laminate, guard);
         spec.part().ifPresent(part -> SkinStage.guard(new Skin(part, laminate.lap(), laminate.gel(), laminate.onFoam(), List.of(), part.origin()), guard));
         CoatFacts.guard(coats(mould.schedule()), guard);
+        mould.stiffeners().forEach(stiffener -> stiffener(stiffener, guard));
         for (Schedule.Layer layer : mould.schedule().layers())
             if (layer instanceof Schedule.Layer.Wait wait)
                 guard.notNegative(wait.time());
@@ -86,6 +92,17 @@ final class MouldStage implements Stage {
         boolean named = MouldParts.ownNames(mould, own);
         pass(own, measurements);
         return sound && named;
+    }
+
+    private static void stiffener(Stiffener stiffener, Guard guard) {
+        guard.size(stiffener.width()).size(stiffener.height()).sizeOrNone(stiffener.lap()).notNegative(stiffener.cured());
+        stiffener.plies().forEach(mat -> guard.positive(mat.areal()).fraction(mat.glass()).positive(mat.fibre()).positive(mat.lay()).positive(mat.rollLength()));
+        switch (stiffener.pitch()) {
+            case Stiffener.Pitch.Every(Given spacing) -> guard.size(spacing);
+            case Stiffener.Pitch.Count(Given count) -> guard.below(count, StiffenerMeasuring.MOST + 1);
+        }
+        if (stiffener.core() instanceof Stiffener.Core.Cut(Sheet sheet))
+            guard.size(sheet.thickness()).size(sheet.width()).size(sheet.length()).positive(sheet.density());
     }
 
     /** Hands faults on that the skin has not met already: both are often laid up with one resin. */
@@ -106,10 +123,12 @@ final class MouldStage implements Stage {
             faces.addAll(edging);
             Node laid = ledger.step("surface laid up", AREA).sum("face + flanges + run-out", faces).source("flanges are laid up with the face");
             List<Finish.Coats> coats = coats(mould.schedule());
-            new CoatWriting(ledger, "mould.coat", "Mould", laid).write(coats);
+            new CoatWriting(ledger, "mould.coat", "Mould", laid, spec.shop().temperature()).write(coats);
             CoatWriting.wait(ledger, "mould.coat.wait", "Mould, waits between gel coats", coats);
             new Laminating(spec, laminate(spec), "mould", "Mould", measured.area(), ledger).write(measured.layings(), face);
-            mass(mould, coats, laid, ledger);
+            Optional<Node> stiffeners = new StiffenerWriting(spec, measured, ledger).write();
+            mass(mould, coats, laid, stiffeners, ledger);
+            BoardWriting.write(measured.boards(), ledger);
             waits(mould, ledger);
         });
     }
@@ -168,7 +187,7 @@ final class MouldStage implements Stage {
         });
     }
 
-    private static void mass(Mould mould, List<Finish.Coats> coats, Node laid, Ledger ledger) {
+    private static void mass(Mould mould, List<Finish.Coats> coats, Node laid, Optional<Node> stiffeners, Ledger ledger) {
         List<Node> areal = mould.schedule().plies().stream().map(ply -> ledger.step("ply of " + ply.mat().name(), AREAL_MASS)
                 .from("w / glass share", List.of(ledger.given(ply.mat().areal()), ledger.given(ply.mat().glass())), v -> v[0] / v[1])
                 .source("mass balance")).toList();
@@ -186,7 +205,8 @@ final class MouldStage implements Stage {
         List<Node> all = new ArrayList<>(List.of(gelCoat, ledger.find("mould.resin.mass").orElseThrow()));
         mould.schedule().plies().stream().map(ply -> ply.mat().name()).distinct()
                 .forEach(mat -> all.add(ledger.find("mould.mat." + mat + ".mass").orElseThrow()));
-        ledger.quantity("mould.mass", "Mould, mass with flanges", MASS).sum("gel coat + resin + mats, laps and flanges counted", all)
+        stiffeners.ifPresent(all::add);
+        ledger.quantity("mould.mass", "Mould, mass with flanges", MASS).sum("gel coat + resin + mats, laps, flanges and stiffeners counted", all)
                 .source("nothing is lost in the cure; weigh before lifting");
     }
 
@@ -207,7 +227,15 @@ final class MouldStage implements Stage {
     }
 
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
-        measurements.find(MouldMeasures.class).ifPresent(measured -> SkinPots.list("mould",
-                spec.mould().orElseThrow().schedule().resin(), measured.layings(), reckoning, lists));
+        measurements.find(MouldMeasures.class).ifPresent(measured -> {
+            Resin resin = spec.mould().orElseThrow().schedule().resin();
+            List<SkinMeasures.Laying> stiffening = StiffenerWriting.layings(measured);
+            SkinPots.list("mould", resin, measured.layings(), reckoning, lists);
+            CutList.list("mould", laminate(spec), measured.layings(), lists);
+            if (reckoning.find(StiffenerWriting.ID + ".mass").isPresent()) {
+                SkinPots.list(StiffenerWriting.ID, resin, stiffening, reckoning, lists);
+                CutList.list(StiffenerWriting.ID, laminate(spec), stiffening, lists);
+            }
+        });
     }
 }

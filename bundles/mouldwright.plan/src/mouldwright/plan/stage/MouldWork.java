@@ -42,15 +42,23 @@ final class MouldWork {
             ledger.find(id).ifPresent(faces::add);
         Node laid = ledger.step("surface laid up", AREA).sum("face + flanges + run-out", faces).source("flanges are laid up with the face");
         CoatWork.tasks("mould.coat.", MouldStage.coats(mould.schedule()), laid, ledger, tasks);
-        List<Optional<Node>> waits = waits();
+        Node cured = stiffened() ? new StiffenerWriting(spec, measured, ledger).cured() : ledger.given(mould.hold());
+        List<Optional<Node>> waits = waits(cured);
         for (int i = 0; i < measured.layings().size(); i++)
             tasks.addNext(lay(i, i < waits.size() ? waits.get(i) : Optional.empty()));
+        if (stiffened())
+            new StiffenerWriting(spec, measured, ledger).tasks(cured, tasks);
         Node off = ledger.step("labour of taking the mould off", TIME).same(ledger.given(Defaults.unmouldLabour())).source("as assumed");
         tasks.addNext(Task.of("mould.off", "Take the mould off the plug, trim its edges", off).persons(4).cautions(Hazard.LIFTING, Hazard.DUST));
     }
 
-    /** The wait after each laying: what the schedule states between sessions, none within one, and the hold after the last. */
-    private List<Optional<Node>> waits() {
+    private boolean stiffened() {
+        return ledger.find(StiffenerWriting.ID + ".mass").isPresent();
+    }
+
+    /** The wait after each laying: what the schedule states between sessions, none within one.
+     *  @param after after the last: the hold on the plug, or the cure before stiffeners */
+    private List<Optional<Node>> waits(Node after) {
         List<Optional<Node>> waits = new ArrayList<>();
         List<Node> between = new ArrayList<>();
         boolean laid = false;
@@ -65,7 +73,7 @@ final class MouldWork {
         for (int i = 0; i < measured.layings().size(); i++) {
             boolean last = i == measured.layings().size() - 1;
             boolean sessionEnds = !last && !measured.layings().get(i).words().equals(measured.layings().get(i + 1).words());
-            waits.add(last ? Optional.of(ledger.given(mould.hold())) : sessionEnds && session < between.size() ? Optional.of(between.get(session++)) : Optional.empty());
+            waits.add(last ? Optional.of(after) : sessionEnds && session < between.size() ? Optional.of(between.get(session++)) : Optional.empty());
         }
         return waits;
     }
@@ -100,5 +108,6 @@ final class MouldWork {
         ledger.find("mould.resin.mass").ifPresent(mass -> orders.need(resin, mass));
         ledger.find("mould.catalyst.mass").ifPresent(mass -> resin.hardener().ifPresentOrElse(
                 hardener -> orders.need(hardener, mass), () -> orders.need("catalyst for " + resin.name(), mass)));
+        new StiffenerWriting(spec, measured, ledger).orders(orders);
     }
 }

@@ -11,6 +11,7 @@ import mouldwright.geometry.frame.Plate;
 import mouldwright.geometry.frame.PlateOrder;
 import mouldwright.geometry.frame.PlateResult;
 import mouldwright.geometry.frame.Plates;
+import mouldwright.geometry.frame.WireHoles;
 import mouldwright.geometry.loft.Side;
 import mouldwright.geometry.offset.FoamLine;
 import mouldwright.geometry.plane.Outline;
@@ -27,11 +28,14 @@ import mouldwright.units.Dimension;
  *  plate; where a bay beside it is poured solid it needs none, and foam would run into one. */
 final class PlateMaking {
 
+    private static final double LEAST_WEB = 0.010;
+
     private final Spec spec;
     private final Frame frame;
     private final ShapeMeasures shape;
     private final Measurements measurements;
     private final BooleanSupplier cancelled;
+    private List<PlanePoint> holes = List.of();
 
     PlateMaking(Spec spec, Frame frame, ShapeMeasures shape, Measurements measurements, BooleanSupplier cancelled) {
         this.spec = spec;
@@ -49,7 +53,7 @@ final class PlateMaking {
             if (border.plated())
                 plate(border).ifPresent(plate -> made.add(made(border, plate)));
         }
-        return overAll(made);
+        return overAll(bored(made));
     }
 
     private Optional<Plate> plate(Border border) {
@@ -98,10 +102,10 @@ final class PlateMaking {
         }
         PlanePoint centre = wood.centroid();
         for (Frame.Backbone backbone : frame.backbones())
-            wood = wood.minus(Region.of(slot(frame, backbone)));
+            wood = wood.minus(Region.of(slot(frame, backbone, plate)));
         // a bevelled edge is cut to the larger face and loses half the difference to the smaller one
         double bevelled = plate.bevelLine().map(line -> (whole.area() - line.area()) / 2).orElse(0.0);
-        return new FrameMeasures.Made(border, plate, wood.area() - bevelled, pocketed, centre, wood);
+        return new FrameMeasures.Made(border, plate, wood.area() - bevelled, pocketed, centre, wood, List.of());
     }
 
     /** The pocket leaves a rim all round, and a post as wide as the slot and a rim on both sides, so that a backbone stands in wood. */
@@ -109,7 +113,7 @@ final class PlateMaking {
         double rim = frame.rim().likely();
         Region pocket = FoamLine.within(shape.plug(), border.plugX(), border.side(), shape.buildUp(), rim);
         for (Frame.Backbone backbone : frame.backbones()) {
-            Outline slot = slot(frame, backbone);
+            Outline slot = slot(frame, backbone, plate);
             double half = slot.maxY() + rim;
             if (slot.maxZ() > plate.cut().minZ())
                 pocket = pocket.minus(Region.of(box(-half, plate.cut().minZ() - rim, half, slot.maxZ() + rim)));
@@ -117,11 +121,31 @@ final class PlateMaking {
         return pocket;
     }
 
-    /** The opening a backbone passes: as its layers measure, and the clearance. */
-    static Outline slot(Frame frame, Frame.Backbone backbone) {
-        double play = frame.clearance().likely(), half = (frame.gluedWidth(backbone) + play) / 2;
-        double low = backbone.above().likely() - play / 2;
-        return box(-half, low, half, low + backbone.depth().likely() + play);
+    /** What a backbone takes out of a plate: closed, as it measures and the clearance; halved, from below up to its middle. */
+    static Outline slot(Frame frame, Frame.Backbone backbone, Plate plate) {
+        double play = frame.clearance().likely(), half = (frame.builtWidth(backbone) + play) / 2;
+        double low = backbone.above().likely(), depth = backbone.depth().likely();
+        return backbone.halved() ? box(-half, Math.min(low, plate.cut().minZ()) - depth, half, low + depth / 2)
+                : box(-half, low - play / 2, half, low + depth + play / 2);
+    }
+
+    /** Bores the holes, once it is known where they fit. */
+    private List<FrameMeasures.Made> bored(List<FrameMeasures.Made> made) {
+        double diameter = frame.fittings().holes().likely();
+        List<PlanePoint> places = diameter <= 0 ? List.of() : !frame.fittings().places().isEmpty()
+                ? frame.fittings().places().stream().map(place -> new PlanePoint(place.y().likely(), place.z().likely())).toList()
+                : WireHoles.common(made.stream().map(FrameMeasures.Made::wood).toList(), diameter, web(diameter));
+        holes = places;
+        return made.stream().map(one -> {
+            List<PlanePoint> fit = places.stream().filter(place -> WireHoles.fits(one.wood(), place, diameter, web(diameter))).toList();
+            return new FrameMeasures.Made(one.border(), one.plate(), one.netArea() - fit.size() * Math.PI * diameter * diameter / 4, one.pocketed(),
+                    one.centre(), one.wood(), fit);
+        }).toList();
+    }
+
+    /** As much wood round a hole as it is wide, 10 mm at least; common practice. */
+    private static double web(double diameter) {
+        return Math.max(diameter, LEAST_WEB);
     }
 
     private boolean pocketed(Border border) {
@@ -147,17 +171,17 @@ final class PlateMaking {
 
     private FrameMeasures overAll(List<FrameMeasures.Made> made) {
         if (made.size() < 2)
-            return new FrameMeasures(made, 0, 0);
+            return new FrameMeasures(made, holes, 0, 0);
         double thickness = frame.thickness().likely();
         Border first = made.getFirst().border();
         Border last = made.getLast().border();
-        return new FrameMeasures(made, first.side() == Side.AFT ? first.plugX() : first.plugX() - thickness,
+        return new FrameMeasures(made, holes, first.side() == Side.AFT ? first.plugX() : first.plugX() - thickness,
                 last.side() == Side.AFT ? last.plugX() + thickness : last.plugX());
     }
 
     /** A backbone's section, on the centreline. */
     static Outline rectangle(Frame frame, Frame.Backbone backbone) {
-        double half = frame.gluedWidth(backbone) / 2, low = backbone.above().likely();
+        double half = frame.builtWidth(backbone) / 2, low = backbone.above().likely();
         return box(-half, low, half, low + backbone.depth().likely());
     }
 

@@ -8,6 +8,7 @@ import mouldwright.geometry.frame.NoteSpace;
 import mouldwright.geometry.frame.Plate;
 import mouldwright.geometry.frame.PlatePart;
 import mouldwright.geometry.frame.PlatePart.BevelMark;
+import mouldwright.geometry.frame.PlatePart.Bore;
 import mouldwright.geometry.frame.PlatePart.LineMark;
 import mouldwright.geometry.frame.PlatePart.Opening;
 import mouldwright.geometry.frame.PlatePart.Score;
@@ -29,6 +30,9 @@ final class PlateMarking {
 
     /** Length of the tick where a line crosses the edge, m. */
     private static final double TICK = 0.015;
+    /** Length of the arrow that points up, m. */
+    private static final double ARROW = 0.040;
+    private static final int ARROW_LOOKS = 8;
     /** A hole that differs from a slot by less than this share of it is that slot. */
     private static final double SAME = 1e-6;
 
@@ -49,12 +53,17 @@ final class PlateMarking {
         Plate plate = made.plate();
         Region wood = made.wood().largest();
         return new PlatePart("plate." + made.border().name(), PlatePart.Kind.PLATE, made.border().name(), wood.pieces().getFirst(),
-                openings(wood), List.of(), scores(plate, wood), marks(made), bevels(plate), NoteSpace.write(wood, words(made)),
+                openings(plate, wood), bores(made), scores(plate, wood), marks(made), bevels(plate), NoteSpace.write(wood, words(made)),
                 frame.sheet().name(), frame.thickness().likely(), 1);
     }
 
-    private List<Opening> openings(Region wood) {
-        List<Outline> slots = frame.backbones().stream().map(backbone -> PlateMaking.slot(frame, backbone)).toList();
+    private List<Bore> bores(FrameMeasures.Made made) {
+        return made.holes().stream().map(place -> new Bore(place, frame.fittings().holes().likely(),
+                "y " + Math.round(place.y() * 1000) + " z " + Math.round(place.z() * 1000))).toList();
+    }
+
+    private List<Opening> openings(Plate plate, Region wood) {
+        List<Outline> slots = frame.backbones().stream().map(backbone -> PlateMaking.slot(frame, backbone, plate)).toList();
         return wood.holes().stream().map(hole -> new Opening(slots.stream().anyMatch(slot -> same(slot, hole)) ? Opening.Use.SLOT : Opening.Use.POCKET, hole))
                 .toList();
     }
@@ -88,7 +97,27 @@ final class PlateMarking {
                 scores.add(new Score(Score.Use.HEIGHT, List.of(new PlanePoint(span.from(), at), new PlanePoint(span.to(), at)), false,
                         Math.round(at * 1000) + " mm above base"));
         });
+        scores.add(arrow(wood));
         return scores;
+    }
+
+    /** To starboard of the centreline, where most wood is round it. */
+    private static Score arrow(Region wood) {
+        Outline outer = wood.pieces().getFirst();
+        double size = Math.min(ARROW, 0.1 * (outer.maxZ() - outer.minZ())), w = size / 4, most = Double.NEGATIVE_INFINITY;
+        PlanePoint middle = outer.centroid();
+        for (int k = 1; k < ARROW_LOOKS; k++)
+            for (Crosscut.Span span : Crosscut.upright(wood, outer.maxY() * k / ARROW_LOOKS)) {
+                PlanePoint place = new PlanePoint(outer.maxY() * k / ARROW_LOOKS, span.middle());
+                double clear = Math.min(wood.clear(place), place.y());
+                if (clear > most * (1 + 1e-9)) {
+                    most = clear;
+                    middle = place;
+                }
+            }
+        PlanePoint at = new PlanePoint(middle.y(), middle.z() + size / 2);
+        return new Score(Score.Use.UP, List.of(new PlanePoint(at.y(), at.z() - size), at, new PlanePoint(at.y() - w, at.z() - w), at,
+                new PlanePoint(at.y() + w, at.z() - w)), false, "up");
     }
 
     private List<LineMark> marks(FrameMeasures.Made made) {

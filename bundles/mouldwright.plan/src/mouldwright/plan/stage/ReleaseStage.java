@@ -39,7 +39,7 @@ final class ReleaseStage implements Stage {
         measurements.find(MouldMeasures.class).ifPresent(measured -> faces.addAll(new MouldEdging(spec, measured, ledger).faces()));
         Node area = ledger.quantity("release.area", "Release, plug and flanges", AREA)
                 .sum("moulded surface of the plug + run-out + flanges", faces).source("whatever resin touches is released");
-        new CoatWriting(ledger, "release", "Release", area).write(mould.release());
+        new CoatWriting(ledger, "release", "Release", area, spec.shop().temperature()).write(mould.release());
         CoatWriting.wait(ledger, "release.wait", "Release, waits between coats", mould.release());
     }
 

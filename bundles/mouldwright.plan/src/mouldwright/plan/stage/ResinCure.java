@@ -18,13 +18,14 @@ import mouldwright.plan.spec.Skin;
 import mouldwright.process.CatalystChoice;
 import mouldwright.process.Cure;
 import mouldwright.process.GelTable;
+import mouldwright.units.Dimension;
 
 /** The catalyst for a wanted gel time in this shop, and the gel time it gives. A resin without a gel table goes by the
  *  general guide of catalyst by temperature, and its wanted gel time is taken at its word. */
 final class ResinCure {
 
-    private static final double GUIDE_FROM = 5;
-    private static final double GUIDE_TO = 35;
+    static final double GUIDE_FROM = 5;
+    static final double GUIDE_TO = 35;
 
     private final Resin resin;
     private final Given wanted;
@@ -61,11 +62,28 @@ final class ResinCure {
         boolean crossed = resin.leastCatalyst().isPresent() && resin.mostCatalyst().isPresent()
                 && resin.leastCatalyst().get().likely() > resin.mostCatalyst().get().likely();
         if (fault.isEmpty() && !crossed)
-            return true;
+            return !odd(resin, measurements);
         Origin place = crossed ? resin.leastCatalyst().get().origin() : resin.gel().getFirst().origin();
         measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, place, "resin " + resin.name(),
                 crossed ? "the least catalyst is above the most" : fault, "correct the library entry"));
         return false;
+    }
+
+    /** Whether some row gels no faster than one with less catalyst or less warmth; the first such is reported. */
+    private static boolean odd(Resin resin, Measurements measurements) {
+        if (resin.gel().isEmpty())
+            return false;
+        List<List<GelTable.Row>> odd = new GelTable(rows(resin)).oddities();
+        if (odd.isEmpty())
+            return false;
+        GelTable.Row slow = odd.getFirst().get(0), fast = odd.getFirst().get(1);
+        Origin place = resin.gel().get(rows(resin).indexOf(fast)).origin();
+        boolean warmer = fast.temperature() > slow.temperature();
+        measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, place, "resin " + resin.name(), "the gel table of " + resin.name() + " gels no sooner "
+                + (warmer ? "at " + Figures.words(fast.temperature(), Dimension.TEMPERATURE) + " than at " + Figures.words(slow.temperature(), Dimension.TEMPERATURE)
+                        : "with " + Figures.words(fast.catalyst(), RATIO) + " of catalyst than with " + Figures.words(slow.catalyst(), RATIO)),
+                "correct the row: more " + (warmer ? "warmth" : "catalyst") + " gels sooner").at(fast.gelTime(), TIME).against(slow.gelTime(), TIME));
+        return true;
     }
 
     private Given limit(String name, boolean low) {
@@ -90,7 +108,7 @@ final class ResinCure {
             measurements.report(PlanFault.of(PlanFault.Kind.GEL_OUTSIDE_TABLE, temperature.origin(), "resin " + resin.name(),
                     "the gel time lies outside the resin's table, so its nearest edge is taken",
                     "warm the shop or extend the table").at(choice.gelTime(), TIME).against(wanted.likely(), TIME));
-        if (choice.bound() != CatalystChoice.Bound.MET)
+        else if (choice.bound() != CatalystChoice.Bound.MET)
             measurements.report(PlanFault.of(PlanFault.Kind.CATALYST_CLAMPED, wanted.origin(), "resin " + resin.name(), why(choice), remedy(choice))
                     .at(choice.gelTime(), TIME).against(wanted.likely(), TIME));
     }

@@ -5,11 +5,9 @@ import static mouldwright.units.Dimension.LENGTH;
 import static mouldwright.units.Dimension.RATIO;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import mouldwright.plan.Measurements;
-import mouldwright.plan.PieceEntry;
 import mouldwright.plan.PlanFault;
 import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
@@ -98,7 +96,7 @@ final class SkinStage implements Stage {
                         .at(width, LENGTH).against(skin.lap().likely(), LENGTH));
             }
         }
-        if (skin.schedule().plies().isEmpty())
+        if (skin.schedule().plies().isEmpty() && skin.rules().stream().noneMatch(Skin.Rule.AddPlies.class::isInstance))
             measurements.report(PlanFault.of(PlanFault.Kind.NO_PLY, skin.origin(), "schedule " + skin.schedule().name(),
                     skin.schedule().name() + " lays no ply", "add a ply to the schedule"));
         return clear && guard.clear();
@@ -138,16 +136,7 @@ final class SkinStage implements Stage {
     @Override public void list(Spec spec, Measurements measurements, Reckoning reckoning, Lists lists) {
         measurements.find(SkinMeasures.class).ifPresent(measured -> {
             SkinPots.list("skin", spec.skin().orElseThrow().schedule().resin(), measured.layings(), reckoning, lists);
-            pieces(spec.skin().orElseThrow(), measured, lists);
+            CutList.list("skin", spec.skin().orElseThrow(), measured.layings(), lists);
         });
-    }
-
-    private static void pieces(Skin skin, SkinMeasures measured, Lists lists) {
-        List<PieceEntry> pieces = new ArrayList<>();
-        for (CutList list : CutList.of(measured.layings()))
-            pieces.addAll(list.entries(CutList.Cloth.likely(list.mat(), skin)));
-        pieces.sort(Comparator.comparingInt(PieceEntry::ply));
-        for (int i = 0; i < pieces.size(); i++)
-            lists.piece(pieces.get(i).numbered(i + 1));
     }
 }

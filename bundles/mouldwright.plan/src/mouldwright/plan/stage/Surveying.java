@@ -79,12 +79,10 @@ final class Surveying {
 
     /** A gauge tells a depth at one place, not how far it reaches; what is within the crown limit is left. */
     private void gauge(Survey survey, Reading.Gauge g) {
-        if (Math.abs(g.off()) <= limit())
-            return;
-        FairMeasures.Remedy remedy = g.off() > 0 ? new FairMeasures.BoardedDown() : byDepth(-g.off());
+        FairMeasures.Remedy remedy = g.off() >= 0 ? new FairMeasures.BoardedDown() : byDepth(-g.off());
         Place from = Place.BOTTOM;
         found("at " + Math.round(g.x() * 1000) + " mm", g.x(), shape.plug().startX(), shape.plug().endX(), g.hand(), g.girth(), from, g.origin())
-                .ifPresent(found -> add(survey, FairMeasures.Fault.GAUGE, found,
+                .filter(found -> Math.abs(g.off()) > limit()).ifPresent(found -> add(survey, FairMeasures.Fault.GAUGE, found,
                         new FairMeasures.Size(size("off the gauge", Math.abs(g.off()), g.origin()), Optional.empty(), Optional.empty()),
                         Optional.empty(), remedy, g.origin()));
     }

@@ -7,7 +7,6 @@ import java.io.PipedOutputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.BlockingQueue;
@@ -24,7 +23,7 @@ import org.eclipse.lsp4j.services.LanguageServer;
 final class Client implements LanguageClient, AutoCloseable {
 
     /** Long enough for the slowest machine; nothing waits for it unless something is wrong. */
-    private static final long PATIENCE = 120;
+    private static final long PATIENCE = 300;
 
     private final BlockingQueue<PublishDiagnosticsParams> published = new LinkedBlockingQueue<>();
     private final Map<String, Integer> versions = new ConcurrentHashMap<>();
@@ -33,7 +32,7 @@ final class Client implements LanguageClient, AutoCloseable {
     private final LanguageServer server;
     private final PipedOutputStream toServer = new PipedOutputStream();
 
-    Client(Path root, boolean snippets) {
+    Client(boolean snippets) {
         try {
             PipedInputStream serverIn = new PipedInputStream(toServer, 1 << 16);
             PipedOutputStream serverOut = new PipedOutputStream();
@@ -46,7 +45,6 @@ final class Client implements LanguageClient, AutoCloseable {
             throw new UncheckedIOException(e);
         }
         InitializeParams params = new InitializeParams();
-        params.setWorkspaceFolders(List.of(new WorkspaceFolder(root.toUri().toString(), "root")));
         CompletionItemCapabilities item = new CompletionItemCapabilities();
         item.setSnippetSupport(snippets);
         TextDocumentClientCapabilities texts = new TextDocumentClientCapabilities();
@@ -85,7 +83,12 @@ final class Client implements LanguageClient, AutoCloseable {
         server.getTextDocumentService().didChange(new DidChangeTextDocumentParams(new VersionedTextDocumentIdentifier(uri, version), List.of(changes)));
     }
 
+    void closeAll() {
+        List.copyOf(versions.keySet()).forEach(this::close);
+    }
+
     void close(String uri) {
+        versions.remove(uri);
         server.getTextDocumentService().didClose(new DidCloseTextDocumentParams(new TextDocumentIdentifier(uri)));
     }
 
@@ -101,7 +104,7 @@ final class Client implements LanguageClient, AutoCloseable {
 
     /** The findings of the latest version once everything about it is known: a command that needs the plan comes back after them. */
     List<Diagnostic> settled(String uri) {
-        server.getWorkspaceService().executeCommand(new ExecuteCommandParams("mouldwright.plan", List.of(uri))).handle((done, refused) -> done).join();
+        server.getWorkspaceService().executeCommand(new ExecuteCommandParams("mouldwright.plan", List.of(uri))).handle((done, refused) -> done).orTimeout(PATIENCE, TimeUnit.SECONDS).join();
         PublishDiagnosticsParams last = null;
         while (last == null || !published.isEmpty()) {
             PublishDiagnosticsParams params = take();

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import org.eclipse.lsp4j.*;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,21 +20,32 @@ import org.junit.jupiter.api.io.TempDir;
 /** A spec being typed, with the server told of every change. The protocol is LSP 3.17; the client is LSP4J's own. */
 class EditingTest {
 
+    private static Client client;
+
     @TempDir
     private Path folder;
     private Served served;
-    private Client client;
+
+    /** One server for all: each test has a project of its own. */
+    @BeforeAll
+    static void serve() {
+        client = new Client(true);
+    }
+
+    @AfterAll
+    static void end() {
+        client.close();
+    }
 
     @BeforeEach
     void begin() {
         served = new Served(folder);
-        client = new Client(folder, true);
     }
 
     @AfterEach
-    void end() {
+    void close() {
+        client.closeAll();
         assertThat(client.err()).as("faults of the program").isEmpty();
-        client.close();
     }
 
     private String open(String text) {
@@ -126,6 +139,17 @@ class EditingTest {
         List<CodeAction> actions = actions(uri, Served.at(text, "overfil"));
         CodeAction fix = actions.stream().filter(one -> one.getKind().equals(CodeActionKind.QuickFix)).findFirst().orElseThrow();
         assertThat(Served.applied(text, fix.getEdit().getChanges().get(uri))).isEqualTo(Served.BOX);
+    }
+
+    @Test void whatThePlanFindsIsMendedInTheText() { // an overfill less than what carving takes is found in the plan alone
+        String text = Served.BOX.replace("overfill 15", "overfill 1");
+        String uri = open(text);
+        List<String> before = codes(uri);
+        CodeAction fix = actions(uri, Served.at(text, "station B")).stream().filter(one -> one.getKind().equals(CodeActionKind.QuickFix)).findFirst().orElseThrow();
+        String code = fix.getDiagnostics().getFirst().getCode().getLeft();
+        assertThat(before).contains(code);
+        client.change(uri, new TextDocumentContentChangeEvent(Served.applied(text, fix.getEdit().getChanges().get(uri))));
+        assertThat(codes(uri)).doesNotContain(code);
     }
 
     private List<CodeAction> actions(String uri, Position at) {

@@ -5,8 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import mouldwright.check.TextFix;
 import mouldwright.language.Trade;
 import mouldwright.language.ide.Edit;
 import mouldwright.language.ide.UnitChange;
@@ -24,9 +23,6 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 /** What can be done at a place: the remedies of findings, the order of libraries, the units of a block. */
 final class CodeActions {
 
-    /** A remedy that says which word to write instead. */
-    private static final Pattern WRITE = Pattern.compile("write `([^`]+)`");
-
     private final Desk desk;
 
     CodeActions(Desk desk) {
@@ -42,7 +38,7 @@ final class CodeActions {
             for (TextFinding finding : about.spec().checked().findings()) {
                 int at = about.positions().offset(finding.line(), finding.column());
                 if (finding.file().equals(file) && at <= to && at + finding.length() >= from) {
-                    fix(about, finding, at, uri).ifPresent(actions::add);
+                    actions.addAll(fixes(about, finding, uri));
                 }
             }
             List<Edit> uses = about.spec().part(Uses.class).organised(about.view());
@@ -54,15 +50,17 @@ final class CodeActions {
         });
     }
 
-    private static Optional<CodeAction> fix(Desk.About about, TextFinding finding, int at, String uri) {
-        Matcher write = WRITE.matcher(finding.fix().orElse(""));
-        if (!write.matches()) {
-            return Optional.empty();
+    /** What mends a finding in the text, the best first. */
+    private static List<CodeAction> fixes(Desk.About about, TextFinding finding, String uri) {
+        List<CodeAction> actions = new ArrayList<>();
+        for (TextFix fix : finding.fixes()) {
+            List<Edit> edits = fix.edits().stream().map(edit -> new Edit(edit.offset(), edit.length(), edit.text())).toList();
+            CodeAction action = action(Character.toUpperCase(fix.title().charAt(0)) + fix.title().substring(1), CodeActionKind.QuickFix, about, edits, uri);
+            action.setDiagnostics(List.of(Publisher.diagnostic(finding, about.positions())));
+            action.setIsPreferred(fix.safe() && actions.isEmpty());
+            actions.add(action);
         }
-        CodeAction action = action("Write `" + write.group(1) + "`", CodeActionKind.QuickFix, about, List.of(new Edit(at, finding.length(), write.group(1))), uri);
-        action.setDiagnostics(List.of(Publisher.diagnostic(finding, about.positions())));
-        action.setIsPreferred(true);
-        return Optional.of(action);
+        return actions;
     }
 
     private static void units(Desk.About about, int offset, String uri, List<CodeAction> actions) {

@@ -111,8 +111,13 @@ final class SpecServer implements LanguageServer, LanguageClientAware {
     @Override
     public CompletableFuture<Object> shutdown() {
         ending.shutDown();
-        session.close();
+        close();
         return CompletableFuture.completedFuture(null);
+    }
+
+    /** Ends the work; what waits for an answer is cancelled. */
+    void close() {
+        session.close();
     }
 
     @Override

@@ -20,6 +20,7 @@ import org.eclipse.lsp4j.jsonrpc.RemoteEndpoint;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+import org.eclipse.lsp4j.jsonrpc.validation.ReflectiveMessageValidator;
 import org.eclipse.lsp4j.services.LanguageClient;
 
 /** Serves one client over a pair of streams until it goes. */
@@ -50,7 +51,7 @@ public final class StdioServer {
             return thread;
         });
         Launcher<LanguageClient> launcher = new Launcher.Builder<LanguageClient>().setLocalService(server).setRemoteInterface(LanguageClient.class)
-                .setInput(in).setOutput(out).setExecutorService(reading).setExceptionHandler(fault -> error(fault, log)).wrapMessages(gates(ending)).create();
+                .setInput(in).setOutput(out).setExecutorService(reading).setExceptionHandler(fault -> error(fault, log)).wrapMessages(gates(ending, log)).create();
         server.connect(launcher.getRemoteProxy());
         Future<Void> listening = launcher.startListening();
         reading.execute(() -> {
@@ -62,19 +63,27 @@ public final class StdioServer {
             ending.exit();
         });
         int code = ending.await();
+        server.close();
         reading.shutdown();
         return code;
     }
 
-    /** Messages on their way out pass; those that come in go through a gate that can answer. */
-    private static UnaryOperator<MessageConsumer> gates(Ending ending) {
+    /** Messages that come in are held to the protocol by a gate that can answer; what goes wrong with one on its way out is a fault of ours. */
+    private static UnaryOperator<MessageConsumer> gates(Ending ending, Log log) {
         AtomicReference<MessageConsumer> out = new AtomicReference<>();
         return consumer -> {
             if (consumer instanceof RemoteEndpoint) {
-                return new Gate(consumer, out.get(), ending);
+                return new Gate(new ReflectiveMessageValidator(consumer), out.get(), ending);
             }
-            out.set(consumer);
-            return consumer;
+            out.set(message -> {
+                try {
+                    consumer.consume(message);
+                } catch (RuntimeException fault) {
+                    log.fault(fault);
+                    throw fault;
+                }
+            });
+            return out.get();
         };
     }
 

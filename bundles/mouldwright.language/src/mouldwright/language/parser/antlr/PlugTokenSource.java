@@ -90,6 +90,7 @@ public final class PlugTokenSource implements TokenSource {
 				|| token.getType() != InternalPlugParser.RULE_ANY_OTHER && spelt.getLast().getType() != InternalPlugParser.RULE_ANY_OTHER)
 			return false;
 		spelt.getLast().setStopIndex(token.getStopIndex());
+		spelt.getLast().setText(null); // a token remembers the text it was first asked for
 		spelt.getLast().setType(InternalPlugParser.RULE_ANY_OTHER);
 		return true;
 	}

@@ -1,0 +1,2 @@
+/** Reading files as they were in an earlier revision. */
+package mouldwright.project.git;
