@@ -1,5 +1,6 @@
 #!/bin/sh
-# How long the command line takes from a cold start, beside a JVM that prints one line: median of ten runs each, in milliseconds.
+# How long the command line takes from a cold start, beside a JVM that prints one line: median of twenty runs each,
+# in milliseconds, and how many times the one line that is. The archive of classes is made first.
 # Usage: releng/start/cold-start.sh [FILE]
 set -eu
 root=$(CDPATH= cd -- "$(dirname -- "$0")/../.." && pwd)
@@ -7,7 +8,7 @@ root=$(CDPATH= cd -- "$(dirname -- "$0")/../.." && pwd)
 need_jdk
 build_if_stale
 file=${1:-$root/examples/rain-canopy/canopy.plug}
-runs=10
+runs=20
 
 folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
@@ -25,7 +26,10 @@ measure() {
 		[ -n "$cpu" ] || stop "$name failed"
 		echo "$((($(date +%s%N) - from) / 1000000)) $cpu"
 	done >"$folder/times"
-	printf '%-10s %6d ms median, %6d ms least, %6d ms processor time\n' "$name" "$(middle 1)" "$(cut -d' ' -f1 "$folder/times" | sort -n | head -n 1)" "$(middle 2)"
+	median=$(middle 1)
+	[ -n "${line:-}" ] || line=$median
+	printf '%-10s %6d ms median, %6d ms least, %6d ms processor time, %s times\n' "$name" "$median" "$(cut -d' ' -f1 "$folder/times" | sort -n | head -n 1)" "$(middle 2)" \
+		"$(awk "BEGIN { printf \"%.1f\", $median / $line }")"
 }
 
 # The median of a column.
@@ -33,7 +37,10 @@ middle() {
 	cut -d' ' -f"$1" "$folder/times" | sort -n | awk '{ t[NR] = $1 } END { print (t[int((NR + 1) / 2)] + t[int(NR / 2) + 1]) / 2 }' | cut -d. -f1
 }
 
-measure "one line" "$JAVA_HOME/bin/java" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -cp "$folder" OneLine
+start_options check
+[ -s "$archive" ] || make_archive >/dev/null 2>&1
+
+measure "one line" "$JAVA_HOME/bin/java" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -cp "$folder" OneLine
 measure "help" "$root/mouldwright" --help
 measure "check" "$root/mouldwright" check "$file"
 measure "estimate" "$root/mouldwright" estimate "$file"
