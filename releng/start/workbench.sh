@@ -21,10 +21,3 @@ open_workbench() {
 		[ "$code" = 23 ] || exit "$code"
 	done
 }
-
-# The libraries of the system that a window is drawn with.
-need_window_libraries() {
-	[ "$(uname -s)" = Linux ] || return 0
-	ldconfig -p 2>/dev/null | grep -q 'libgtk-3\.so' && return 0
-	install_packages libgtk-3-0 || stop "the workbench needs GTK 3. Install it (on Debian: apt-get install libgtk-3-0) and try again."
-}

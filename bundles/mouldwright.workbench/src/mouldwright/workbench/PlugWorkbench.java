@@ -2,6 +2,7 @@ package mouldwright.workbench;
 
 import java.nio.file.Path;
 import java.util.List;
+import mouldwright.workbench.editor.SpecFolders;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import mouldwright.check.Severity;
 import mouldwright.report.TextFinding;
 import org.eclipse.core.resources.IFile;
@@ -25,10 +26,19 @@ final class FindingMarkers implements LiveSpecs.Listener {
     /** Attribute that holds the code of the check. */
     static final String CODE = "code";
 
-    private final Map<Path, LiveSpecs.Known> waiting = new HashMap<>();
+    private final Map<Path, Optional<LiveSpecs.Known>> waiting = new HashMap<>();
 
     @Override
     public void found(Path file, LiveSpecs.Known known) {
+        put(file, Optional.of(known));
+    }
+
+    @Override
+    public void closed(Path file) {
+        put(file, Optional.empty());
+    }
+
+    private void put(Path file, Optional<LiveSpecs.Known> known) {
         synchronized (waiting) {
             boolean scheduled = !waiting.isEmpty();
             waiting.put(file, known);
@@ -38,12 +48,12 @@ final class FindingMarkers implements LiveSpecs.Listener {
         WorkspaceJob job = new WorkspaceJob("Findings") {
             @Override
             public IStatus runInWorkspace(IProgressMonitor monitor) throws CoreException {
-                Map<Path, LiveSpecs.Known> taken;
+                Map<Path, Optional<LiveSpecs.Known>> taken;
                 synchronized (waiting) {
                     taken = Map.copyOf(waiting);
                     waiting.clear();
                 }
-                for (Map.Entry<Path, LiveSpecs.Known> one : taken.entrySet())
+                for (Map.Entry<Path, Optional<LiveSpecs.Known>> one : taken.entrySet())
                     for (IFile resource : ResourcesPlugin.getWorkspace().getRoot().findFilesForLocationURI(one.getKey().toUri()))
                         if (resource.exists())
                             mark(resource, one.getKey(), one.getValue());
@@ -55,11 +65,10 @@ final class FindingMarkers implements LiveSpecs.Listener {
         job.schedule();
     }
 
-    private static void mark(IFile resource, Path file, LiveSpecs.Known known) throws CoreException {
+    private static void mark(IFile resource, Path file, Optional<LiveSpecs.Known> known) throws CoreException {
         List<Map<String, Object>> wanted = new ArrayList<>();
-        for (TextFinding finding : known.checked().findings())
-            if (finding.file().equals(file))
-                wanted.add(attributes(finding, known.checked().texts().getOrDefault(file, "")));
+        known.map(LiveSpecs.Known::checked).ifPresent(checked -> checked.findings().stream().filter(finding -> finding.file().equals(file))
+                .forEach(finding -> wanted.add(attributes(finding, checked.texts().getOrDefault(file, "")))));
         for (IMarker marker : resource.findMarkers(TYPE, true, IResource.DEPTH_ZERO)) {
             Map<String, Object> there = marker.getAttributes();
             if (there == null || !wanted.remove(there))

@@ -1,11 +1,13 @@
 package mouldwright.workbench.editor;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import mouldwright.plan.BuildPlan;
 import mouldwright.services.Checked;
 import mouldwright.services.LiveSession;
@@ -23,12 +25,13 @@ public final class LiveSpecs {
      *  @param checked  what was found
      *  @param version  of the text that is about
      *  @param complete whether the plan was looked at too
-     *  @param plans    the last that could be made, maybe of an older text */
-    public record Known(Checked checked, int version, boolean complete, Map<String, BuildPlan> plans) {
+     *  @param plans    the last that could be made, maybe of an older text
+     *  @param revision of the texts those plans are of */
+    public record Known(Checked checked, int version, boolean complete, Map<String, BuildPlan> plans, String revision) {
 
-        /** Whether the plans are of an older text, since this one has errors or is still being planned. */
-        public boolean stale() {
-            return !complete || checked.hasErrors();
+        /** How the plans stand to the text. */
+        public Shown.State state() {
+            return checked.hasErrors() ? Shown.State.BROKEN : complete ? Shown.State.CURRENT : Shown.State.BEHIND;
         }
     }
 
@@ -36,11 +39,15 @@ public final class LiveSpecs {
     public interface Listener {
         /** Called on the session's thread, in the order of what was found. */
         void found(Path file, Known known);
+
+        /** Called when a spec was closed: nothing is found in it any more. */
+        default void closed(Path file) { }
     }
 
     private final Map<Path, Known> known = new ConcurrentHashMap<>();
     private final CopyOnWriteArrayList<Listener> listeners = new CopyOnWriteArrayList<>();
-    private final CompletableFuture<LiveSession> session = new CompletableFuture<>();
+    private final List<Consumer<LiveSession>> waiting = new ArrayList<>();
+    private Optional<LiveSession> session = Optional.empty();
     private boolean started;
 
     private LiveSpecs() { }
@@ -50,10 +57,31 @@ public final class LiveSpecs {
         return ALL;
     }
 
-    /** The session, once it is there. */
-    public CompletableFuture<LiveSession> session() {
-        start();
-        return session;
+    /** Does something with the session: at once if it is there, else as soon as it is, in the order asked for. It must be short.
+     *  What is asked of a session that could not be set up is never done. */
+    public synchronized void with(Consumer<LiveSession> work) {
+        if (session.isPresent()) {
+            work.accept(session.get());
+            return;
+        }
+        waiting.add(work);
+        if (!started) {
+            started = true;
+            Thread.ofPlatform().daemon().name("Setting up the language").start(this::setUp);
+        }
+    }
+
+    private void setUp() {
+        try {
+            LiveSession made = new LiveSession(new Ear(), fault -> ILog.get().error("The language met a fault of its own", fault));
+            synchronized (this) {
+                session = Optional.of(made);
+                waiting.forEach(one -> one.accept(made));
+                waiting.clear();
+            }
+        } catch (RuntimeException | LinkageError e) {
+            ILog.get().error("The language could not be set up", e);
+        }
     }
 
     /** What is known of a spec; empty before it was looked at. */
@@ -72,34 +100,21 @@ public final class LiveSpecs {
     }
 
     void opened(Path file, int version, String text) {
-        session().thenAccept(one -> one.open(file, version, text));
+        with(one -> one.open(file, version, text));
     }
 
     void changed(Path file, int version, String text) {
-        session().thenAccept(one -> one.change(file, version, old -> text));
+        with(one -> one.change(file, version, old -> text));
     }
 
     void closed(Path file) {
-        session().thenAccept(one -> one.close(file));
+        with(one -> one.close(file));
     }
 
-    void changedOnDisk(Path file) {
-        if (session.isDone())
-            session.thenAccept(one -> one.changedOnDisk(file));
-    }
-
-    private synchronized void start() {
+    /** A file changed on the disk; of no interest before anything was opened. */
+    synchronized void changedOnDisk(Path file) {
         if (started)
-            return;
-        started = true;
-        Thread.ofPlatform().daemon().name("Setting up the language").start(() -> {
-            try {
-                session.complete(new LiveSession(new Ear(), fault -> ILog.get().error("The language met a fault of its own", fault)));
-            } catch (RuntimeException | LinkageError e) {
-                ILog.get().error("The language could not be set up", e);
-                session.completeExceptionally(e);
-            }
-        });
+            with(one -> one.changedOnDisk(file));
     }
 
     /** Hears what the session finds, on its own thread. */
@@ -110,7 +125,8 @@ public final class LiveSpecs {
             Path file = checked.file();
             boolean fresh = complete && !checked.hasErrors();
             Known before = known.get(file);
-            Known now = new Known(checked, version, complete, fresh || before == null ? checked.plans() : before.plans());
+            boolean taken = fresh || before == null;
+            Known now = new Known(checked, version, complete, taken ? checked.plans() : before.plans(), taken ? checked.revision() : before.revision());
             known.put(file, now);
             listeners.forEach(one -> one.found(file, now));
         }
@@ -118,6 +134,7 @@ public final class LiveSpecs {
         @Override
         public void closed(Path file) {
             known.remove(file);
+            listeners.forEach(one -> one.closed(file));
         }
     }
 }

@@ -1,17 +1,26 @@
 package mouldwright.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.eclipse.swt.widgets.Display;
-import org.eclipse.ui.PlatformUI;
+import java.util.Arrays;
+import java.util.List;
+import org.eclipse.ui.IViewReference;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 
 /** How the workbench opens. */
+@ExtendWith(NothingLogged.class)
 class OpeningTest {
 
+    private final Bench bench = new Bench();
+
     @Test void theWindowOpensInTheViewOfAPlug() {
-        String[] label = new String[1];
-        Display.getDefault().syncExec(() -> label[0] = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage().getPerspective().getLabel());
-        assertEquals("Plug", label[0]);
+        assertEquals("Plug", bench.inWindow(() -> bench.window().getActivePage().getPerspective().getLabel()));
+    }
+
+    @Test void viewsOfThePlanStandReadyInIt() {
+        List<String> titles = bench.inWindow(() -> Arrays.stream(bench.window().getActivePage().getViewReferences()).map(IViewReference::getId).toList());
+        assertTrue(titles.containsAll(List.of("mouldwright.views.section", "mouldwright.views.lines", "mouldwright.views.surface")), titles.toString());
     }
 }

@@ -3,14 +3,11 @@ package mouldwright.workbench.views;
 import java.util.Optional;
 import mouldwright.plan.BuildPlan;
 import mouldwright.workbench.editor.Shown;
+import mouldwright.workbench.views.paint.Notice;
 import mouldwright.workbench.views.surface.Camera;
 import mouldwright.workbench.views.surface.Painting;
 import mouldwright.workbench.views.surface.Solid;
 import mouldwright.workbench.views.surface.SurfaceColouring;
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.swt.SWT;
@@ -29,19 +26,19 @@ public final class SurfaceView extends PlanView {
 
     private static final PaletteData DIRECT = new PaletteData(0xff0000, 0xff00, 0xff);
     private static final double STEP = 12;
+    private static final double NEARER = 1.15;
 
     private Canvas canvas;
     private SurfaceColouring colouring = SurfaceColouring.ALL.getFirst();
-    private Optional<BuildPlan> plan = Optional.empty();
+    private Shown now = Shown.NOTHING;
     private Optional<Solid> solid = Optional.empty();
     private Camera camera;
     private Painting painting = new Painting(1, 1);
-    private boolean stale;
     private Point from;
     private int button;
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void create(Composite parent) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
         canvas.addPaintListener(event -> paint(event.gc));
         canvas.addListener(SWT.Resize, event -> fit());
@@ -52,11 +49,10 @@ public final class SurfaceView extends PlanView {
         });
         canvas.addListener(SWT.MouseUp, event -> from = null);
         canvas.addMouseMoveListener(this::drag);
-        canvas.addMouseWheelListener(event -> look(camera.nearer(event.count > 0 ? 1.15 : 1 / 1.15, event.x, event.y)));
+        canvas.addMouseWheelListener(event -> near(event.count > 0 ? NEARER : 1 / NEARER, event.x, event.y));
         canvas.addListener(SWT.KeyDown, event -> key(event.keyCode));
         for (SurfaceColouring one : SurfaceColouring.ALL)
             getViewSite().getActionBars().getMenuManager().add(choice(one));
-        follow();
     }
 
     private IAction choice(SurfaceColouring one) {
@@ -74,43 +70,35 @@ public final class SurfaceView extends PlanView {
     }
 
     @Override
-    void show(Shown shown) {
-        boolean other = !shown.plan().equals(plan);
-        stale = shown.stale();
-        plan = shown.plan();
+    protected void show(Shown shown) {
+        boolean other = !shown.hasPlanOf(now);
+        now = shown;
         if (other)
             make();
         else
             canvas.redraw();
     }
 
-    /** Makes the solid in the background; one that is overtaken by another plan is dropped. */
     private void make() {
-        if (plan.isEmpty()) {
+        if (now.plan().isEmpty()) {
             solid = Optional.empty();
             canvas.redraw();
             return;
         }
-        BuildPlan of = plan.get();
+        BuildPlan of = now.plan().get();
         SurfaceColouring by = colouring;
-        Job job = new Job("Surface") {
-            @Override
-            protected IStatus run(IProgressMonitor monitor) {
-                Optional<Solid> made = by.solid(of);
-                canvas.getDisplay().asyncExec(() -> {
-                    if (canvas.isDisposed() || plan.filter(now -> now == of).isEmpty() || by != colouring)
-                        return;
-                    boolean first = solid.isEmpty();
-                    solid = made;
-                    if (first)
-                        fit();
-                    canvas.redraw();
-                });
-                return Status.OK_STATUS;
-            }
-        };
-        job.setSystem(true);
-        job.schedule();
+        background().run("Surface", () -> by.solid(of), made -> {
+            boolean first = solid.isEmpty();
+            solid = made;
+            if (first)
+                fit();
+            canvas.redraw();
+        });
+    }
+
+    /** The surface that is shown; empty for none. */
+    public Optional<Solid> solid() {
+        return solid;
     }
 
     private void fit() {
@@ -126,6 +114,11 @@ public final class SurfaceView extends PlanView {
             camera = other;
             canvas.redraw();
         }
+    }
+
+    private void near(double factor, double x, double y) {
+        if (camera != null)
+            look(camera.nearer(factor, x, y));
     }
 
     private void drag(MouseEvent event) {
@@ -145,8 +138,8 @@ public final class SurfaceView extends PlanView {
             case SWT.ARROW_RIGHT -> look(camera.turned(STEP, 0));
             case SWT.ARROW_UP -> look(camera.turned(0, -STEP));
             case SWT.ARROW_DOWN -> look(camera.turned(0, STEP));
-            case '+', '=', SWT.KEYPAD_ADD -> look(camera.nearer(1.15, size.x / 2.0, size.y / 2.0));
-            case '-', SWT.KEYPAD_SUBTRACT -> look(camera.nearer(1 / 1.15, size.x / 2.0, size.y / 2.0));
+            case '+', '=', SWT.KEYPAD_ADD -> near(NEARER, size.x / 2.0, size.y / 2.0);
+            case '-', SWT.KEYPAD_SUBTRACT -> near(1 / NEARER, size.x / 2.0, size.y / 2.0);
             case SWT.HOME -> fit();
             default -> { }
         }
@@ -159,7 +152,7 @@ public final class SurfaceView extends PlanView {
         if (solid.isEmpty() || camera == null) {
             gc.setBackground(ground);
             gc.fillRectangle(0, 0, size.x, size.y);
-            new Notice(gc, size).say(plan.isEmpty() ? "The surface is shown here once the spec in front can be built." : "");
+            new Notice(gc, size).say(notice(now));
             return;
         }
         if (painting.width() != size.x || painting.height() != size.y)
@@ -170,8 +163,8 @@ public final class SurfaceView extends PlanView {
         gc.drawImage(image, 0, 0);
         image.dispose();
         new Legend(gc, size).draw(colouring, solid.get());
-        if (stale)
-            new Notice(gc, size).veil(ground, "Being worked out anew, or the spec has errors: this is the last good surface.");
+        if (now.state() == Shown.State.BROKEN)
+            new Notice(gc, size).veil(ground, notice(now));
     }
 
     private static int number(Color colour) {

@@ -1,4 +1,4 @@
-package mouldwright.workbench.views;
+package mouldwright.workbench.views.paint;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
@@ -6,16 +6,16 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 
 /** Words in a drawing: why there is nothing, or why it is pale. */
-record Notice(GC gc, Point size) {
+public record Notice(GC gc, Point size) {
 
     /** Words in the middle. */
-    void say(String words) {
+    public void say(String words) {
         Point extent = gc.textExtent(words, SWT.DRAW_TRANSPARENT);
         gc.drawText(words, Math.max(8, (size.x - extent.x) / 2), (size.y - extent.y) / 2, SWT.DRAW_TRANSPARENT);
     }
 
     /** A pale sheet over what is drawn, with words at the foot. */
-    void veil(Color ground, String words) {
+    public void veil(Color ground, String words) {
         gc.setBackground(ground);
         gc.setAlpha(150);
         gc.fillRectangle(0, 0, size.x, size.y);

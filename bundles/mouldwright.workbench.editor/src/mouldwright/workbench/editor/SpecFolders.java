@@ -1,4 +1,4 @@
-package mouldwright.workbench;
+package mouldwright.workbench.editor;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +12,8 @@ import org.eclipse.core.resources.IWorkspaceRoot;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.resources.WorkspaceJob;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IPath;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -23,12 +25,12 @@ import org.eclipse.ui.ide.IDE;
 /**
  * Brings folders of specs into the workbench without writing anything in them: a project of the data area holds a link to each.
  */
-final class SpecFolders {
+public final class SpecFolders {
 
     private static final String PROJECT = "Specs";
 
     /** Opens files in editors and shows folders beside them. The folder shown with a file is its project's root. */
-    void open(List<Path> paths) {
+    public void open(List<Path> paths) {
         if (paths.isEmpty())
             return;
         WorkspaceJob job = new WorkspaceJob("Opening specs") {
@@ -73,7 +75,7 @@ final class SpecFolders {
 
     private static String freeName(IProject project, String wanted) {
         String name = wanted;
-        for (int i = 2; project.exists(org.eclipse.core.runtime.Path.fromPortableString(name)); i++)
+        for (int i = 2; project.exists(IPath.fromPortableString(name)); i++)
             name = wanted + " " + i;
         return name;
     }
@@ -83,7 +85,7 @@ final class SpecFolders {
         try {
             IDE.openEditor(page, file);
         } catch (PartInitException e) {
-            org.eclipse.core.runtime.ILog.get().error("The editor of " + file.getName() + " did not open", e);
+            ILog.get().error("The editor of " + file.getName() + " did not open", e);
         }
     }
 }
