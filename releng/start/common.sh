@@ -111,7 +111,7 @@ install_packages() {
 # The programs of others that the tests hold our files to, each with the package it comes from on Debian.
 need_tools() {
 	missing=
-	for pair in "pdftoppm poppler-utils" "rsvg-convert librsvg2-bin" "ogrinfo gdal-bin" "soffice libreoffice-calc-nogui" "nvim neovim" "Xvfb xvfb" "openbox openbox"; do
+	for pair in "pdftoppm poppler-utils" "rsvg-convert librsvg2-bin" "ogrinfo gdal-bin" "soffice libreoffice-calc-nogui" "nvim neovim" "Xvfb xvfb" "openbox openbox" "xdotool xdotool"; do
 		command -v "${pair%% *}" >/dev/null 2>&1 || missing="$missing ${pair#* }"
 	done
 	/usr/bin/python3 -c 'import ezdxf' >/dev/null 2>&1 || missing="$missing python3-ezdxf"

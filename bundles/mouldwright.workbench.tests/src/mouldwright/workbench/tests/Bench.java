@@ -3,8 +3,10 @@ package mouldwright.workbench.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +29,6 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
@@ -83,7 +84,7 @@ final class Bench {
                 return;
             pause();
         }
-        fail("waited in vain until " + what);
+        fail("waited in vain until " + what + "; in front is:\n" + editor().map(one -> text()).orElse("nothing"));
     }
 
     private static void pause() {
@@ -151,28 +152,26 @@ final class Bench {
         });
     }
 
-    /** Types letters on the keyboard of the system. */
+    /** Types letters. */
     void type(String letters) {
-        letters.chars().forEach(letter -> {
-            Event event = new Event();
-            event.character = (char) letter;
-            press(event);
-        });
+        hands("type", "--delay", "5", letters);
     }
 
-    /** Presses a key without a letter, such as the arrow down. */
-    void press(int code) {
-        Event event = new Event();
-        event.keyCode = code;
-        press(event);
+    /** Presses a key by its name in the X keyboard protocol, such as {@code BackSpace} or {@code ctrl+s}. */
+    void press(String key) {
+        hands("key", key);
     }
 
-    private void press(Event event) {
-        for (int kind : new int[] {SWT.KeyDown, SWT.KeyUp}) {
-            event.type = kind;
-            assertEquals(true, inWindow(() -> display.post(event)), "the system takes the key");
-            settle();
+    /** Uses the keyboard and the pointer of the system, as hands do. */
+    private void hands(String... what) {
+        List<String> command = new ArrayList<>(List.of("xdotool"));
+        command.addAll(List.of(what));
+        try {
+            assertEquals(0, new ProcessBuilder(command).inheritIO().start().waitFor(), String.join(" ", command));
+        } catch (IOException | InterruptedException e) {
+            throw new IllegalStateException(e);
         }
+        settle();
     }
 
     /** Lets the window work off what has come in. */
@@ -188,19 +187,7 @@ final class Bench {
     /** Clicks in a control with the pointer of the system. */
     void click(Control control, int x, int y) {
         Point place = inWindow(() -> control.toDisplay(x, y));
-        Event move = new Event();
-        move.type = SWT.MouseMove;
-        move.x = place.x;
-        move.y = place.y;
-        inWindow(() -> display.post(move));
-        settle();
-        for (int kind : new int[] {SWT.MouseDown, SWT.MouseUp}) {
-            Event button = new Event();
-            button.type = kind;
-            button.button = 1;
-            inWindow(() -> display.post(button));
-            settle();
-        }
+        hands("mousemove", Integer.toString(place.x), Integer.toString(place.y), "click", "1");
     }
 
     /** Codes and lines of the findings marked in a spec, such as {@code MW101 at 4}. */
@@ -223,7 +210,7 @@ final class Bench {
 
     /** Brings a view to the front. */
     <T extends IViewPart> T view(String id, Class<T> type) {
-        return type.cast(inWindow(() -> page().showView(id, null, IWorkbenchPage.VIEW_VISIBLE)));
+        return type.cast(inWindow(() -> page().showView(id, null, IWorkbenchPage.VIEW_ACTIVATE)));
     }
 
     /** The first control of a kind in a view. */

@@ -16,7 +16,6 @@ import mouldwright.workbench.views.SurfaceView;
 import mouldwright.workbench.views.paint.DrawingCanvas;
 import mouldwright.workbench.views.paint.Glance;
 import mouldwright.workbench.views.surface.Solid;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Canvas;
 import org.junit.jupiter.api.AfterEach;
@@ -83,7 +82,7 @@ class ViewsTest {
         bench.open(folder, "cursor.plug", Bench.BOX);
         bench.cursorBefore("station B");
         bench.until("B is shown", () -> name(view).equals("section-B"));
-        bench.press(SWT.ARROW_DOWN);
+        bench.press("Down");
         bench.until("C is shown", () -> name(view).equals("section-C"));
         bench.photograph("section");
     }
@@ -121,7 +120,7 @@ class ViewsTest {
         bench.until("it is paled", canvas::isVeiled);
         assertEquals(good, view.shown());
         bench.photograph("broken");
-        bench.type("\b");
+        bench.press("BackSpace");
         bench.until("it is clear again", () -> !canvas.isVeiled());
     }
 

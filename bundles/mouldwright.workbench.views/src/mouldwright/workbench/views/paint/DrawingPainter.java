@@ -21,7 +21,7 @@ import org.eclipse.swt.graphics.Transform;
 public final class DrawingPainter implements AutoCloseable {
 
     /** How far a bend may be off, pixels. */
-    private static final double FLATNESS = 0.25;
+    private static final double FLATNESS = 0.1;
     /** Letters lower than this are no longer told apart, pixels; a line stands for them. */
     private static final double UNREADABLE = 1.5;
     private static final double LIT = 3;
