@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 import mouldwright.plan.Assumption;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.Measurements;
+import mouldwright.plan.PlanFault;
 import mouldwright.plan.Quantity;
 import mouldwright.plan.ledger.Ground;
 import mouldwright.plan.ledger.Ledger;
@@ -47,12 +48,25 @@ public final class Planner {
             stage.quantify(spec, measurements, ledger);
         }
         gather(wanted, spec, measurements, ledger);
-        Reckoning reckoning = ledger.close();
+        Reckoning reckoning;
+        try {
+            reckoning = ledger.close();
+        } catch (ArithmeticException e) {
+            return withoutFigures(spec, measurements, e.getMessage());
+        }
         Lists lists = new Lists();
         for (Stage stage : wanted)
             stage.list(spec, measurements, reckoning, lists);
         return new BuildPlan(spec, assumed(spec, measurements, ledger), quantities(reckoning), lists.plates(), lists.pours(),
                 lists.pots(), lists.pieces(), lists.tasks(), lists.orders(), measurements.faults(), measurements, reckoning);
+    }
+
+    /** What is left where figures are so far out that they cannot be reckoned with. */
+    private static BuildPlan withoutFigures(Spec spec, Measurements measurements, String what) {
+        measurements.report(PlanFault.of(PlanFault.Kind.FIGURE, spec.origin(), "plug " + spec.name(), what + ": it grows past any number",
+                "look for a figure that is far from any workshop's"));
+        return new BuildPlan(spec, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), measurements.faults(), measurements,
+                new Ledger(new Grounds(spec).plug()).close());
     }
 
     private static void gather(List<Stage> wanted, Spec spec, Measurements measurements, Ledger ledger) {
