@@ -30,8 +30,6 @@ public final class Focus implements INullSelectionListener, LiveSpecs.Listener {
     private final IWorkbenchWindow window;
     private final CopyOnWriteArrayList<Consumer<Shown>> listeners = new CopyOnWriteArrayList<>();
     private Optional<Path> file = Optional.empty();
-    private Optional<BuildPlan> placed = Optional.empty();
-    private Optional<Places> places = Optional.empty();
     private int line = 1;
 
     private Focus(IWorkbenchWindow window) {
@@ -70,8 +68,8 @@ public final class Focus implements INullSelectionListener, LiveSpecs.Listener {
     /** Takes the cursor to what made something. @param key as drawings give it to their marks
      *  @return whether the text has a line for it */
     public boolean show(String key) {
-        shown();
-        OptionalInt found = places.map(one -> one.line(key)).orElse(OptionalInt.empty());
+        Optional<LiveSpecs.Known> known = known();
+        OptionalInt found = known.flatMap(this::plan).map(plan -> known.get().places().get(plan.plug()).line(key)).orElse(OptionalInt.empty());
         found.ifPresent(this::show);
         return found.isPresent();
     }
@@ -135,15 +133,15 @@ public final class Focus implements INullSelectionListener, LiveSpecs.Listener {
     }
 
     private Shown shown() {
-        Optional<LiveSpecs.Known> known = file.flatMap(LiveSpecs.all()::known);
+        Optional<LiveSpecs.Known> known = known();
         Optional<BuildPlan> plan = known.flatMap(this::plan);
-        if (plan.isEmpty() || placed.isEmpty() || plan.get() != placed.get()) {
-            placed = plan;
-            places = plan.map(Places::new);
-        }
         String code = plan.map(one -> one.plug() + " " + known.get().revision()).orElse("");
-        return file.isEmpty() ? Shown.NOTHING
-                : new Shown(file, plan, code, known.map(LiveSpecs.Known::state).orElse(Shown.State.BEHIND), line, places.map(one -> one.key(line)).orElse(""));
+        String about = plan.map(one -> known.get().places().get(one.plug()).key(line)).orElse("");
+        return file.isEmpty() ? Shown.NOTHING : new Shown(file, plan, code, known.map(LiveSpecs.Known::state).orElse(Shown.State.BEHIND), line, about);
+    }
+
+    private Optional<LiveSpecs.Known> known() {
+        return file.flatMap(LiveSpecs.all()::known);
     }
 
     /** Of several plugs in a file, the last that begins above the cursor. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import mouldwright.plan.BuildPlan;
 import mouldwright.services.Checked;
 import mouldwright.services.LiveSession;
@@ -26,8 +27,9 @@ public final class LiveSpecs {
      *  @param version  of the text that is about
      *  @param complete whether the plan was looked at too
      *  @param plans    the last that could be made, maybe of an older text
+     *  @param places   which line made what, of each of those plans
      *  @param revision of the texts those plans are of */
-    public record Known(Checked checked, int version, boolean complete, Map<String, BuildPlan> plans, String revision) {
+    public record Known(Checked checked, int version, boolean complete, Map<String, BuildPlan> plans, Map<String, Places> places, String revision) {
 
         /** How the plans stand to the text. */
         public Shown.State state() {
@@ -125,10 +127,14 @@ public final class LiveSpecs {
             Path file = checked.file();
             boolean fresh = complete && !checked.hasErrors();
             Known before = known.get(file);
-            boolean taken = fresh || before == null;
-            Known now = new Known(checked, version, complete, taken ? checked.plans() : before.plans(), taken ? checked.revision() : before.revision());
+            Known now = fresh || before == null ? new Known(checked, version, complete, checked.plans(), places(checked), checked.revision())
+                    : new Known(checked, version, complete, before.plans(), before.places(), before.revision());
             known.put(file, now);
             listeners.forEach(one -> one.found(file, now));
+        }
+
+        private static Map<String, Places> places(Checked checked) {
+            return checked.plans().entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey, entry -> new Places(entry.getValue())));
         }
 
         @Override

@@ -13,7 +13,7 @@ import mouldwright.plan.stage.Bay;
 import mouldwright.plan.stage.ShapeMeasures;
 
 /** Which line of a spec made what, by the keys that drawings give to their marks, and the other way round. */
-final class Places {
+public final class Places {
 
     /** What the key of a station begins with. */
     static final String STATION = "station.";
@@ -62,13 +62,13 @@ final class Places {
     }
 
     /** The line that made something; empty where the text has none of its own for it. */
-    OptionalInt line(String key) {
+    public OptionalInt line(String key) {
         Integer line = key.isEmpty() ? null : lines.get(key);
         return line == null ? OptionalInt.empty() : OptionalInt.of(line);
     }
 
     /** What begins last above a line, or on it. */
-    String key(int line) {
+    public String key(int line) {
         Map.Entry<Integer, String> above = keys.floorEntry(line);
         return above == null ? "" : above.getValue();
     }

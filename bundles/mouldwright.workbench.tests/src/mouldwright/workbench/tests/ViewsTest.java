@@ -100,6 +100,24 @@ class ViewsTest {
         bench.photograph("lines");
     }
 
+    @Test void aDrawingIsMovedAndZoomedByKeysAndTheTabKeyLeavesIt() throws Exception {
+        LinesView view = bench.view("mouldwright.views.lines", LinesView.class);
+        bench.open(folder, "keys.plug", Bench.BOX);
+        bench.until("the lines are shown", () -> view.shown().isPresent());
+        DrawingCanvas canvas = bench.control(view, DrawingCanvas.class);
+        bench.view("mouldwright.views.lines", LinesView.class);
+        bench.until("the keyboard is in the drawing", canvas::isFocusControl);
+        Glance before = canvas.glance().orElseThrow();
+        bench.press("Right");
+        bench.until("it has moved to the left", () -> canvas.glance().orElseThrow().x() < before.x());
+        bench.press("plus");
+        bench.until("it is nearer", () -> canvas.glance().orElseThrow().scale() > before.scale());
+        bench.press("Home");
+        bench.until("all of it is shown", () -> canvas.glance().orElseThrow().equals(before));
+        bench.press("Tab");
+        bench.until("the keyboard has left", () -> !canvas.isFocusControl());
+    }
+
     /** The middle of the first line drawn of something. */
     private static Spot line(Drawing drawing, String about) {
         for (Layer layer : drawing.layers())

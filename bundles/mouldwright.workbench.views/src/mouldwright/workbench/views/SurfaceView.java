@@ -4,6 +4,7 @@ import java.util.Optional;
 import mouldwright.plan.BuildPlan;
 import mouldwright.workbench.editor.Shown;
 import mouldwright.workbench.views.paint.Notice;
+import mouldwright.workbench.views.paint.TabLeaves;
 import mouldwright.workbench.views.surface.Camera;
 import mouldwright.workbench.views.surface.Painting;
 import mouldwright.workbench.views.surface.Solid;
@@ -50,6 +51,7 @@ public final class SurfaceView extends PlanView {
         canvas.addListener(SWT.MouseUp, event -> from = null);
         canvas.addMouseMoveListener(this::drag);
         canvas.addMouseWheelListener(event -> near(event.count > 0 ? NEARER : 1 / NEARER, event.x, event.y));
+        canvas.addListener(SWT.Traverse, new TabLeaves());
         canvas.addListener(SWT.KeyDown, event -> key(event.keyCode));
         for (SurfaceColouring one : SurfaceColouring.ALL)
             getViewSite().getActionBars().getMenuManager().add(choice(one));

@@ -50,7 +50,7 @@ public final class DrawingCanvas extends Canvas {
         addListener(SWT.KeyDown, event -> key(event.keyCode, event.character));
         addListener(SWT.FocusIn, event -> redraw());
         addListener(SWT.FocusOut, event -> redraw());
-        addListener(SWT.Traverse, event -> event.doit = event.detail != SWT.TRAVERSE_NONE);
+        addListener(SWT.Traverse, new TabLeaves());
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {

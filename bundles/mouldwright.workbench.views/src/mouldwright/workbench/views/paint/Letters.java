@@ -16,6 +16,8 @@ final class Letters implements AutoCloseable {
 
     private static final int POINTS = 72;
 
+    private static boolean loaded;
+
     private final Device device;
     private final Font font;
     private final float ascent;
@@ -33,7 +35,11 @@ final class Letters implements AutoCloseable {
         pixelsACapital = (float) (POINTS * device.getDPI().y / 72.0 * Lettering.CAPITAL);
     }
 
+    /** Once is enough for all devices of a process. */
     private static void load(Device device) {
+        if (loaded)
+            return;
+        loaded = true;
         URL place = Lettering.class.getResource("/fonts/DejaVuSans.ttf");
         try {
             if (place == null || !device.loadFont(FileLocator.toFileURL(place).getPath()))
