@@ -91,6 +91,12 @@ class PaintingTest {
         assertEquals(2 * (100 - 40), box[3] + 1, 2, "they stand on their foot");
     }
 
+    @Test void longWordsAreNotCutShort() {
+        Mark.Words words = new Mark.Words("scale 1 : 4; from the side, from above, and its stations from aft H", new Spot(10, 40), 2.5, Mark.Anchor.START, 0, Tone.INK);
+        int[] box = inkBox(painted(to -> to.draw(Role.TEXT, words), 4));
+        assertEquals(4 * words.width(), box[2] - box[0], 8);
+    }
+
     @Test void wordsTurnCounterClockwise() {
         int[] box = inkBox(painted(to -> to.draw(Role.TEXT, new Mark.Words("HHHHHH", new Spot(100, 20), 5, Mark.Anchor.START, 90, Tone.INK)), 2));
         assertTrue(box[3] - box[1] > 3 * (box[2] - box[0]), "they stand upright");

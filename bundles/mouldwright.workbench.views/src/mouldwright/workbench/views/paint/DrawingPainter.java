@@ -139,12 +139,9 @@ public final class DrawingPainter implements AutoCloseable {
             gc.setAlpha(255);
         } else {
             turned.scale(letters.scale(capital), letters.scale(capital));
-            gc.setTransform(turned);
-            Path outlines = letters.outlines(words.text());
             gc.setFillRule(SWT.FILL_WINDING);
-            gc.fillPath(outlines);
+            letters.fill(gc, turned, words.text());
             gc.setFillRule(SWT.FILL_EVEN_ODD);
-            outlines.dispose();
         }
         gc.setTransform(before);
         before.dispose();

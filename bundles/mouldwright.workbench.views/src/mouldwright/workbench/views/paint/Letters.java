@@ -10,11 +10,14 @@ import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.Transform;
 
 /** The letters that drawings are measured with, as outlines, so that words keep their place and size whatever the zoom. */
 final class Letters implements AutoCloseable {
 
     private static final int POINTS = 72;
+
+    private static final int RUN = 8;
 
     private static boolean loaded;
 
@@ -49,11 +52,19 @@ final class Letters implements AutoCloseable {
         }
     }
 
-    /** Outlines of some words with their beginning at zero, on the foot of the letters. The receiver disposes of them. */
-    Path outlines(String words) {
-        Path path = new Path(device);
-        path.addString(words, 0, -ascent, font);
-        return path;
+    /** Fills some words, in short runs: SWT leaves out of an outline what lies more than ten ems from its beginning.
+     *  @param place where the words begin, on the foot of the letters, at the scale of {@link #scale}; it is moved on */
+    void fill(GC gc, Transform place, String words) {
+        int[] letters = words.codePoints().toArray();
+        for (int from = 0; from < letters.length; from += RUN) {
+            String run = new String(letters, from, Math.min(RUN, letters.length - from));
+            gc.setTransform(place);
+            Path path = new Path(device);
+            path.addString(run, 0, -ascent, font);
+            gc.fillPath(path);
+            path.dispose();
+            place.translate((float) Lettering.width(run, pixelsACapital), 0);
+        }
     }
 
     /** How much outlines are to be enlarged. @param capital height of a capital letter, pixels */
