@@ -2,8 +2,14 @@
 
 maven_version=3.9.11
 maven_home="${XDG_CACHE_HOME:-$HOME/.cache}/mouldwright/maven/apache-maven-$maven_version"
-product="$root/releng/mouldwright.cli.product/target/products/mouldwright.commandline/linux/gtk/x86_64"
-stamp="$root/releng/mouldwright.cli.product/target/built"
+
+# What a product of releng is built as: use_product NAME UID.
+use_product() {
+	product="$root/releng/$1/target/products/$2/linux/gtk/x86_64"
+	stamp="$root/releng/$1/target/built"
+	built=$1
+}
+use_product mouldwright.cli.product mouldwright.commandline
 
 say() { printf 'mouldwright: %s\n' "$*" >&2; }
 
@@ -105,13 +111,39 @@ install_packages() {
 # The programs of others that the tests hold our files to, each with the package it comes from on Debian.
 need_tools() {
 	missing=
-	for pair in "pdftoppm poppler-utils" "rsvg-convert librsvg2-bin" "ogrinfo gdal-bin" "soffice libreoffice-calc-nogui" "nvim neovim"; do
+	for pair in "pdftoppm poppler-utils" "rsvg-convert librsvg2-bin" "ogrinfo gdal-bin" "soffice libreoffice-calc-nogui" "nvim neovim" "Xvfb xvfb" "openbox openbox" "xdotool xdotool"; do
 		command -v "${pair%% *}" >/dev/null 2>&1 || missing="$missing ${pair#* }"
 	done
 	/usr/bin/python3 -c 'import ezdxf' >/dev/null 2>&1 || missing="$missing python3-ezdxf"
 	[ -z "$missing" ] && return 0
 	# shellcheck disable=SC2086
 	install_packages $missing || stop "the tests need these Debian packages:$missing. Install them and try again."
+}
+
+# The libraries of the system that a window is drawn with; newer systems have them under another name.
+need_window_libraries() {
+	[ "$(uname -s)" = Linux ] || return 0
+	ldconfig -p 2>/dev/null | grep -q 'libgtk-3\.so' && return 0
+	install_packages libgtk-3-0t64 || install_packages libgtk-3-0 || stop "the workbench needs GTK 3. Install it (on Debian: apt-get install libgtk-3-0) and try again."
+}
+
+# Opens a screen that nobody sees, with windows on it that can have the keyboard; sets DISPLAY. Closed when the script ends.
+open_screen() {
+	screen_folder=$(mktemp -d)
+	trap 'kill $screen_server $screen_windows 2>/dev/null; rm -rf "$screen_folder"' EXIT
+	trap 'exit 130' INT TERM
+	screen_windows=
+	mkfifo "$screen_folder/number"
+	Xvfb -displayfd 3 -screen 0 1600x1000x24 -nolisten tcp 3>"$screen_folder/number" >/dev/null 2>&1 &
+	screen_server=$!
+	read -r number <"$screen_folder/number" || stop "Xvfb did not start"
+	DISPLAY=:$number
+	GDK_BACKEND=x11
+	NO_AT_BRIDGE=1
+	export DISPLAY GDK_BACKEND NO_AT_BRIDGE
+	unset WAYLAND_DISPLAY
+	openbox --sm-disable >/dev/null 2>&1 &
+	screen_windows=$!
 }
 
 # Sets mvn to a Maven of the version the build wants, fetched by whatever Maven there is.
@@ -153,7 +185,7 @@ is_stale() {
 	[ -n "$newer" ]
 }
 
-# Builds the command line if it is missing or older than its sources; one build at a time.
+# Builds the product in use if it is missing or older than its sources; one build at a time.
 build_if_stale() {
 	is_stale || return 0
 	need_maven
@@ -163,8 +195,8 @@ build_if_stale() {
 		flock -n 9 || { say "another build is running; waiting for it"; flock 9; }
 		is_stale || { exec 9>&-; return 0; }
 	fi
-	say "building the command line (a minute or two the first time)"
-	build package -DskipTests -pl releng/mouldwright.cli.product -am
+	say "building $built (a minute or two the first time)"
+	build package -DskipTests -pl "releng/$built" -am
 	: >"$stamp"
 	command -v flock >/dev/null 2>&1 && exec 9>&-
 	return 0

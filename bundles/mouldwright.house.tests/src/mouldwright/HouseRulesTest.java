@@ -54,8 +54,25 @@ class HouseRulesTest {
                 .should().dependOnClassesThat().resideInAnyPackage("mouldwright.model..", "org.eclipse..").check(ALL);
     }
 
-    @Test void nothingNeedsAWindow() {
-        noClasses().should().dependOnClassesThat().resideInAnyPackage("org.eclipse.swt..", "org.eclipse.jface..", "org.eclipse.ui..", "java.awt..", "javax.swing..").check(ALL);
+    @Test void onlyTheWorkbenchNeedsAWindow() {
+        noClasses().that().resideOutsideOfPackage("mouldwright.workbench..").should().dependOnClassesThat()
+                .resideInAnyPackage("org.eclipse.swt..", "org.eclipse.jface..", "org.eclipse.ui..", "org.eclipse.core.resources..", "org.eclipse.core.runtime..", "mouldwright.workbench..").check(ALL);
+        noClasses().should().dependOnClassesThat().resideInAnyPackage("java.awt..", "javax.swing..").check(ALL);
+    }
+
+    @Test void theEditorKnowsNoViewsAndNeitherKnowsTheProduct() {
+        noClasses().that().resideInAPackage("mouldwright.workbench.editor..").should().dependOnClassesThat().resideInAnyPackage("mouldwright.workbench.views..", "mouldwright.workbench").check(ALL);
+        noClasses().that().resideInAPackage("mouldwright.workbench.views..").should().dependOnClassesThat().resideInAPackage("mouldwright.workbench").check(ALL);
+        noClasses().that().resideInAPackage("mouldwright.workbench..").should().dependOnClassesThat().resideInAPackage("mouldwright.cli..").check(ALL);
+    }
+
+    @Test void viewsShowThePlanAndNeverAskTheLanguage() {
+        noClasses().that().resideInAPackage("mouldwright.workbench.views..").should().dependOnClassesThat()
+                .resideInAnyPackage("mouldwright.language..", "mouldwright.model..", "mouldwright.services..", "org.eclipse.xtext..", "org.eclipse.emf..").check(ALL);
+    }
+
+    @Test void whatIsPaintedKnowsNoPlan() {
+        noClasses().that().resideInAPackage("mouldwright.workbench.views.paint..").should().dependOnClassesThat().resideInAnyPackage("mouldwright.plan..", "mouldwright.workbench.editor..").check(ALL);
     }
 
     @Test void nothingNeedsANetwork() {
@@ -66,6 +83,7 @@ class HouseRulesTest {
         for (String floor : FLOORS)
             if (!floor.equals("model") && !floor.equals("language"))
                 slices().matching("mouldwright." + floor + ".(**)").should().beFreeOfCycles().allowEmptyShould(true).check(ALL);
+        slices().matching("mouldwright.workbench.(**)").should().beFreeOfCycles().check(ALL);
     }
 
     @Test void namesSayWhatAClassIs() {

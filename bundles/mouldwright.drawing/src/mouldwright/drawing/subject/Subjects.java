@@ -73,7 +73,7 @@ public enum Subjects {
     /** How the names of its drawings begin. */
     private String prefix() {
         return switch (this) {
-            case LINES, PROGRAMME -> name;
+            case LINES, BOARDS, ALIGNMENT, PROGRAMME -> name;
             case SECTIONS -> "section-";
             case POURS -> "pour-";
             case PLIES -> "ply-";

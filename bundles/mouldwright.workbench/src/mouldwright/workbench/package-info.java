@@ -1,0 +1,2 @@
+/** The product: its application, its window and its perspective. */
+package mouldwright.workbench;
