@@ -13,7 +13,7 @@ import mouldwright.plan.spec.Sheet;
 final class LargerThanSheet implements Check {
 
     @Override public void examine(BuildPlan plan, Findings out) {
-        plan.spec().frame().filter(frame -> !SheetAllMargin.leavesNothing(frame)).ifPresent(frame -> plan.measurements().find(CutParts.class).ifPresent(cut -> {
+        plan.spec().frame().filter(frame -> !SheetAllMargin.leavesNothing(frame.sheet())).ifPresent(frame -> plan.measurements().find(CutParts.class).ifPresent(cut -> {
             for (String key : frame.fittings().join().equals(new Fittings.Join.Strap(Optional.empty())) ? cut.jointed() : List.<String>of())
                 jointed(key, cut.parts(), frame, out);
             for (String key : cut.tooLarge())
@@ -25,12 +25,9 @@ final class LargerThanSheet implements Check {
     private static void jointed(String key, List<PlatePart> parts, Frame frame, Findings out) {
         boolean layers = parts.stream().anyMatch(part -> part.key().startsWith(key + ".even."));
         String pieces = layers ? count(key + ".odd.", parts) + " pieces, its even layers in " + count(key + ".even.", parts) : count(key + ".", parts) + " pieces";
-        boolean scarf = frame.fittings().join() instanceof Fittings.Join.Scarf;
         out.add(new Finding("MW207", Severity.INFO, frame.origin(), words(key) + " is larger than a sheet of " + size(sheet(key, frame)) + ": it is cut in " + pieces
-                + ", " + (scarf ? "scarfed" : layers ? "butted, each butt between layers that run through" : "butted with a strap over each joint")
-                + (layers ? "; joints of neighbouring layers are staggered" : ""),
-                scarf ? "use a larger sheet, or `join strap`, which needs no planing" : "use a larger sheet, or `join scarf 8`, which leaves both faces flush",
-                scarf ? List.of() : List.of(Fix.of("state `join scarf 8`", new Remedy.State(frame.origin(), "join", "join scarf 8")))));
+                + ", " + (layers ? "butted, each butt between layers that run through; joints of neighbouring layers are staggered" : "butted with a strap over each joint"),
+                "use a larger sheet, or `join scarf 8`, which leaves both faces flush", List.of(Fix.of("state `join scarf 8`", new Remedy.State(frame.origin(), "join", "join scarf 8")))));
     }
 
     private static long count(String key, List<PlatePart> parts) {

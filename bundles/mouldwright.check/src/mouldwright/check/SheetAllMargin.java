@@ -2,7 +2,6 @@ package mouldwright.check;
 
 import java.util.List;
 import mouldwright.plan.BuildPlan;
-import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.FrameDefaults;
 import mouldwright.plan.spec.Origin;
 import mouldwright.plan.spec.Sheet;
@@ -23,14 +22,19 @@ final class SheetAllMargin implements Check {
         double margin = sheet.margin().orElseGet(FrameDefaults::margin).likely();
         for (Sheet.Size size : sheet.sizes()) {
             double narrow = Math.min(size.width().likely(), size.length().likely());
-            if (!(2 * margin < narrow))
+            if (leavesNothing(margin, narrow))
                 out.add(new Finding("MW221", Severity.ERROR, origin, "margins of " + Findings.length(margin) + " leave nothing of a sheet of " + sheet.name() + ", "
                         + Findings.length(narrow) + " wide", "state a `margin` of less than " + Findings.length(narrow / 2) + " in the sheet, or a larger `size`", List.of()));
         }
     }
 
-    /** Whether no part can be cut from the sheet, however small. */
-    static boolean leavesNothing(Frame frame) {
-        return !(2 * frame.sheet().margin().orElseGet(FrameDefaults::margin).likely() < Math.min(frame.sheet().width().likely(), frame.sheet().length().likely()));
+    /** Whether no part can be cut from the sheet in any of its sizes, however small. */
+    static boolean leavesNothing(Sheet sheet) {
+        double margin = sheet.margin().orElseGet(FrameDefaults::margin).likely();
+        return sheet.sizes().stream().allMatch(size -> leavesNothing(margin, Math.min(size.width().likely(), size.length().likely())));
+    }
+
+    private static boolean leavesNothing(double margin, double narrow) {
+        return !(2 * margin < narrow);
     }
 }
