@@ -44,6 +44,16 @@ for pair in lines:RainCanopy-lines section:RainCanopy-section-S4; do
 	fi
 done
 
+./mouldwright sheets examples/rain-canopy/canopy.plug --format svg --out "$work/sheets" >"$work/output"
+picture=examples/rain-canopy/sheet.svg
+drawn=$(ls "$work"/sheets/RainCanopy-BirchPly12-sheet-2-of-*.svg)
+if [ "$renew" = --renew ]; then
+	cat "$drawn" >"$picture"
+elif ! cmp -s "$picture" "$drawn"; then
+	echo "readme-check: $picture shows something else than sheets writes; renew it with: sh releng/start/readme-check.sh . --renew" >&2
+	exit 1
+fi
+
 for file in README.md DEVELOPERS.md; do
 	sed -n 's/^<!-- output of \.\/\(.*\) -->$/\1/p' "$file" >"$work/commands"
 	cp "$file" "$work/new"

@@ -20,6 +20,12 @@ class FrameChecksTest {
                 "{ 0 0 " + half + " 0 knuckle " + half + " 2000 knuckle 0 2000 }")).stream().filter(finding -> !finding.startsWith("MW806")).toList();
     }
 
+    /** The same plates 1500 mm apart: what runs through them is longer than a sheet. */
+    private static List<String> longBody(String more) {
+        return found(CatalogueTest.cylinder("frame { sheet Ply12 measured 12 " + more + " }").replace("at 300", "at 1500").replace("at 600", "at 3000")).stream()
+                .filter(finding -> finding.startsWith("MW207")).toList();
+    }
+
     @Test void aPlainFrameHasNoFindings() {
         assertThat(frame("")).isEmpty();
         assertThat(frame("backbone 60 by 90 above 120")).isEmpty();
@@ -44,6 +50,12 @@ class FrameChecksTest {
                 .contains("join scarf 8");
         assertThat(large("650", "join scarf 8")).hasSize(3).first().asString().contains("scarfed");
         assertThat(large("550", "")).isEmpty();
+    }
+
+    @Test void layersOfALongBackboneAreJointedInTurn() { // 3000 mm on sheets of 2440
+        assertThat(longBody("backbone 60 by 90 above 120")).anySatisfy(finding -> assertThat(finding).startsWith("MW207 backbone 1 is larger than a sheet")
+                .contains("its even layers in", "each butt between layers that run through", "joints of neighbouring layers are staggered"));
+        assertThat(longBody("backbone 60 by 90 above 120 timber")).isEmpty();
     }
 
     @Test void aPlateThatNoJointsMakeFitIsAnError() { // 30 m broad

@@ -22,11 +22,17 @@ final class LargerThanSheet implements Check {
     }
 
     private static void jointed(String key, List<PlatePart> parts, Frame frame, Findings out) {
-        long pieces = parts.stream().filter(part -> part.key().startsWith(key + ".") && part.kind() != PlatePart.Kind.STRAP).count();
+        boolean layers = parts.stream().anyMatch(part -> part.key().startsWith(key + ".even."));
+        String pieces = layers ? count(key + ".odd.", parts) + " pieces, its even layers in " + count(key + ".even.", parts) : count(key + ".", parts) + " pieces";
         boolean scarf = frame.fittings().join() instanceof Fittings.Join.Scarf;
         out.add(new Finding("MW207", Severity.INFO, frame.origin(), words(key) + " is larger than a sheet of " + size(sheet(key, frame)) + ": it is cut in " + pieces
-                + " pieces, " + (scarf ? "scarfed" : "butted with a strap over each joint"),
+                + ", " + (scarf ? "scarfed" : layers ? "butted, each butt between layers that run through" : "butted with a strap over each joint")
+                + (layers ? "; joints of neighbouring layers are staggered" : ""),
                 scarf ? "use a larger sheet, or `join strap`, which needs no planing" : "use a larger sheet, or `join scarf 8`, which leaves both faces flush"));
+    }
+
+    private static long count(String key, List<PlatePart> parts) {
+        return parts.stream().filter(part -> part.key().startsWith(key) && part.kind() != PlatePart.Kind.STRAP).count();
     }
 
     private static Sheet sheet(String key, Frame frame) {
@@ -34,7 +40,8 @@ final class LargerThanSheet implements Check {
     }
 
     private static String size(Sheet sheet) {
-        return Findings.length(sheet.width().likely()) + " by " + Findings.length(sheet.length().likely());
+        Sheet.Size size = sheet.largest();
+        return Findings.length(size.width().likely()) + " by " + Findings.length(size.length().likely());
     }
 
     /** A key as one says it: {@code plate.S2} is plate S2. */

@@ -54,4 +54,10 @@ class CardsCommandTest {
         assertThat(run.err()).contains("nothing in this plan for cards of pours");
         assertThat(Files.exists(folder.resolve("cards.pdf"))).isFalse();
     }
+
+    @Test void platesAreSetUpByADrawingOfTheBase() throws Exception { // the square and the datum points of the canopy's sheet
+        String[] pages = text("rain-canopy/canopy.plug", "--only", "alignment").split("\f");
+        assertThat(pages[0]).contains("Lay off the base", "Setting up RainCanopy", "720 mm", "first line square: 540.0, 720.0, 900.0 mm", "datum points P and S");
+        assertThat(pages[1]).contains("Set up the plates", "diag p");
+    }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -91,5 +92,62 @@ class ImportCommandTest {
         assertThat(Run.in(folder, "import", "box.csv", "--units", "kg").code()).isEqualTo(2);
         assertThat(Run.in(folder, "import", "box.csv", "--every", "-5").code()).isEqualTo(2);
         assertThat(Run.in(folder, "import", "box.csv", "--out", "box.csv").code()).isEqualTo(2);
+    }
+
+    /** The offsets of a body that closes above, read back and taken off again: to what the table is rounded to on waterlines, where the figures lie close; a
+     *  little more on buttocks, of which those are left out that fall beside a waterline. */
+    @Test void theOffsetsOfAClosedBodyMakeTheSameBodyAgain() {
+        Specs.write(folder, "pod.plug", """
+                plug Pod {
+                    units mm
+                    half sections
+                    line chine
+                    station A at 0 { 0 20 120 40 knuckle chine 150 120 110 210 0 240 }
+                    station B at 300 { 0 10 150 35 knuckle chine 190 130 140 240 0 280 }
+                    station C at 600 { 0 20 120 40 knuckle chine 150 120 110 210 0 240 }
+                }
+                """);
+        assertThat(Run.in(folder, "offsets", "pod.plug", "--every", "15mm", "--out", "pod.csv").code()).isZero();
+        assertThat(Run.in(folder, "import", "pod.csv", "--name", "Again", "--out", "again.plug").err()).isEmpty();
+        assertThat(Specs.read(folder.resolve("again.plug"))).contains("knuckle chine");
+        List<String[]> before = figures("pod.plug"), after = figures("again.plug");
+        assertThat(after).hasSameSizeAs(before);
+        for (int row = 0; row < before.size(); row++)
+            for (int cell = 2; cell < before.get(row).length; cell++) {
+                String label = before.get(row)[1];
+                double most = label.startsWith("waterline") || label.contains(" of chine") ? 0.1001 : 0.5001;
+                assertThat(after.get(row)[1]).isEqualTo(label);
+                assertThat(Double.parseDouble(after.get(row)[cell])).as(label).isCloseTo(Double.parseDouble(before.get(row)[cell]), org.assertj.core.api.Assertions.within(most));
+            }
+    }
+
+    private List<String[]> figures(String spec) {
+        Run run = Run.in(folder, "offsets", spec, "--every", "15mm");
+        assertThat(run.code()).as(run.err()).isZero();
+        return run.out().lines().skip(2).filter(line -> !line.contains(",,") && !line.endsWith(",")).map(line -> line.split(",")).toList();
+    }
+
+    /** Written and read by ourselves: that each agrees with other programs is tested where they are. */
+    @Test void aPlateWithoutASkinIsTheSectionItsTemplateIsReadBackTo() {
+        Specs.write(folder, "rt.plug", """
+                sheet Ply { thickness 12 mm }
+                plug Rt {
+                    units mm
+                    full sections
+                    station A at 0 { 0 20 150 20 knuckle 180 120 130 240 0 260 -130 240 -180 120 -150 20 knuckle 0 20 }
+                    station B at 300 like A
+                    frame { sheet Ply measured 12 holes 0 }
+                }
+                """);
+        assertThat(Run.in(folder, "templates", "rt.plug", "--format", "dxf", "--out", "cut").code()).isZero();
+        Specs.write(folder, "back.plug", "plug Back { units mm full sections station A at 0 drawing \"cut/Rt-plate.A.dxf\" layer \"CUT\" station B at 300 like A }\n");
+        List<String[]> before = figures("rt.plug"), after = figures("back.plug");
+        List<String> labels = after.stream().map(row -> row[1]).toList();
+        assertThat(labels).contains("waterline 60", "waterline 60 port", "buttock 90 lower", "girth");
+        for (String[] row : before)
+            if (labels.contains(row[1]) && !row[0].equals("plate"))
+                for (int cell = 2; cell < row.length; cell++)
+                    assertThat(Double.parseDouble(after.get(labels.indexOf(row[1]))[cell])).as(row[1])
+                            .isCloseTo(Double.parseDouble(row[cell]), org.assertj.core.api.Assertions.within(row[1].equals("girth") ? 0.5 : 0.15));
     }
 }

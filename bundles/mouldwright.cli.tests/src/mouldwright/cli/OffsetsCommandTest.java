@@ -2,7 +2,9 @@ package mouldwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -54,5 +56,21 @@ class OffsetsCommandTest {
         assertThat(run("--every", "25").err()).contains("50mm or 2in");
         assertThat(run("--every", "0mm").code()).isEqualTo(2);
         assertThat(run("--every", "0.01mm").err()).contains("too small");
+    }
+
+    @Test void onPaperTheTableIsTheSame() throws Exception { // as Poppler reads it
+        Run run = run("--every", "25mm", "--format", "pdf", "--out", "box.pdf");
+        assertThat(run.code()).as(run.err()).isZero();
+        Process process = new ProcessBuilder("pdftotext", "-layout", folder.resolve("box.pdf").toString(), "-").redirectErrorStream(true).start();
+        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(text).isZero();
+        assertThat(text).contains("Table of offsets", "Finished surface", "Stations A to B", "In mm.").containsPattern("position +0\\.0 +400\\.0").containsPattern("waterline 25 +100\\.0 +100\\.0")
+                .containsPattern("girth +500\\.0 +500\\.0");
+    }
+
+    @Test void paperIsForPdfAlone() {
+        assertThat(run("--paper", "a4").err()).contains("--paper is for --format pdf");
+        Specs.write(folder, "box.plug", Specs.BOX);
+        assertThat(Run.with(new Cli(), folder, Map.of(), true, "offsets", "box.plug", "--format", "pdf").err()).contains("--out offsets.pdf");
     }
 }

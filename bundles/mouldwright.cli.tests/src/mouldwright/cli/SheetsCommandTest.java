@@ -162,4 +162,41 @@ class SheetsCommandTest {
         assertThat(run.err()).contains("9 of 9 layouts, best: ");
         assertThat(run.out()).doesNotContain("layouts, best");
     }
+
+    /** Three plates of 600 mm square: 48 on a full sheet, 36 on three small ones of 12; on small ones at 20 the full sheet is cheaper. */
+    @Test void ofTwoSizesOfOnePlywoodTheCheapestAreTaken() {
+        Run cheap = boxes("kerf 0 mm margin 0 mm each 48.00 also 610 mm by 610 mm at 12.00", "");
+        assertThat(cheap.out()).contains("3 sheets", "cost least together", "36.00", "610 mm by 610 mm");
+        assertThat(boxes("kerf 0 mm margin 0 mm each 48.00 also 610 mm by 610 mm at 20.00", "").out()).contains("1 sheet;", "48.00");
+        JsonObject ply = json(boxes("kerf 0 mm margin 0 mm each 48.00 also 610 mm by 610 mm at 12.00", "", "--format", "json"));
+        assertThat(ply.getAsJsonArray("taken")).hasSize(3).allSatisfy(one -> assertThat(one.getAsJsonObject().get("length").getAsDouble()).isEqualTo(0.61));
+        assertThat(boxes("kerf 0 mm margin 0 mm also 610 mm by 610 mm", "").out()).as("without prices").contains("take least area together");
+    }
+
+    @Test void aMarginThatTakesOneOfTheSizesIsAFinding() {
+        assertThat(boxes("margin 310 mm also 610 mm by 610 mm at 12.00", "").err()).contains("MW221", "310 mm", "610 mm");
+    }
+
+    @Test void theSheetOfTheBaseIsHeldToItsMarginToo() {
+        Specs.write(folder, "c.plug", """
+                sheet Ply { thickness 12 mm }
+                sheet Board { size 1220 mm by 2440 mm thickness 18 mm margin 700 mm }
+                plug B {
+                    units mm
+                    half sections
+                    station A at 0 { 0 0 300 0 knuckle 300 600 knuckle 0 600 }
+                    station B at 400 like A
+                    frame { sheet Ply measured 12 base Board margin 50 }
+                }
+                """);
+        assertThat(Run.in(folder, "sheets", "c.plug").err()).contains("MW221", "sheet of Board", "700 mm");
+    }
+
+    /** A million layouts take far longer than a second on any machine; what is laid by then is printed. */
+    @Test void aSearchMayBeGivenSomeSecondsAndKeepsTheBestSoFar() {
+        Run run = Run.in(EXAMPLES, "sheets", CANOPY, "--trials", "1000000", "--seconds", "1");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).contains("The search was stopped early", "at least, from the areas of the parts");
+        assertThat(Run.in(EXAMPLES, "sheets", CANOPY, "--seconds", "0").err()).contains("--seconds takes 1 to 86400");
+    }
 }

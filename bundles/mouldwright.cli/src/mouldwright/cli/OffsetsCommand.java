@@ -7,7 +7,9 @@ import mouldwright.plan.BuildPlan;
 import mouldwright.plan.OffsetTable;
 import mouldwright.plan.stage.Offsets;
 import mouldwright.project.OutputUnits;
+import mouldwright.report.OffsetPaper;
 import mouldwright.report.OffsetReport;
+import mouldwright.report.PdfPaper;
 import mouldwright.services.Checked;
 import mouldwright.services.ProcessIo;
 import mouldwright.services.SpecSession;
@@ -33,11 +35,13 @@ final class OffsetsCommand implements Subcommand {
 
     @Override
     public String summary() {
-        return "print the faired table of offsets of a plug as CSV";
+        return "print the faired table of offsets of a plug, as CSV or PDF";
     }
 
     @Override
     public void describe(CommandSpec spec) {
+        spec.addOption(Options.choice("--format", "csv|pdf", "for a spreadsheet, or to print; else csv", List.of("csv", "pdf")));
+        spec.addOption(Options.choice("--paper", "a4|letter", "of the PDF; else A4, or letter with US units", List.of("a4", "letter")));
         spec.addOption(Options.text("--out", "FILE", "write to a file instead; a crash leaves the old one whole"));
         spec.addOption(Options.choice("--surface", "finished|plate|both", "of the finished plug, of the cut lines of its plates, or both, as is usual",
                 List.of("finished", "plate", "both")));
@@ -51,6 +55,13 @@ final class OffsetsCommand implements Subcommand {
     public int run(ParseResult parsed, ProcessIo io) {
         Path file = Paths.of(parsed.matchedPositionalValue(0, ""), io);
         Optional<Path> target = Delivery.target(parsed, file, io);
+        boolean pdf = Options.value(parsed, "--format").filter("pdf"::equals).isPresent();
+        Optional<PdfPaper> paper = Options.value(parsed, "--paper").map(PdfPaper::named);
+        if (pdf) {
+            Delivery.refuseTerminal("offsets", "offsets.pdf", target, io);
+        } else if (paper.isPresent()) {
+            throw new WrongUsage("--paper is for --format pdf");
+        }
         Optional<Double> stated = Options.value(parsed, "--every").map(OffsetsCommand::length);
         Checked checked = SpecSession.start().check(file, () -> false);
         return switch (PlugChoice.of(checked, Options.value(parsed, "--plug"), io)) {
@@ -59,7 +70,9 @@ final class OffsetsCommand implements Subcommand {
                 UnitSystem system = units(parsed, checked);
                 OffsetTable table = Offsets.of(plan, stated.orElseGet(() -> round(plan, system)))
                         .orElseThrow(() -> new WrongUsage("--every is too small: more than 200 lines would cross this plug"));
-                yield Delivery.of(new OffsetReport(system).print(table, surfaces(parsed, table)), target, io);
+                List<OffsetTable.Surface> wanted = surfaces(parsed, table);
+                yield pdf ? Delivery.of(new OffsetPaper(system, paper.orElse(PdfPaper.of(system))).print(table, wanted, plan.plug(), checked.revision()), target, io)
+                        : Delivery.of(new OffsetReport(system).print(table, wanted), target, io);
             }
         };
     }

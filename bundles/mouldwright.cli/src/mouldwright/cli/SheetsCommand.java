@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import mouldwright.drawing.Drawing;
 import mouldwright.drawing.FileFormat;
 import mouldwright.drawing.subject.NestedSheet;
@@ -32,6 +35,9 @@ import picocli.CommandLine.ParseResult;
 /** Lays the parts of a plug's frame on sheets. */
 final class SheetsCommand implements Subcommand {
 
+    /** A day: longer searches are a slip of the pen. */
+    private static final long MOST_SECONDS = 86_400;
+
     @Override
     public String name() {
         return "sheets";
@@ -52,6 +58,7 @@ final class SheetsCommand implements Subcommand {
         spec.addOption(Options.choice("--turn", "none|quarter|free", "how parts may lie: as drawn, square to the sheet (else this), or every 15 degrees",
                 List.of("none", "quarter", "free")));
         spec.addOption(Options.text("--trials", "N", "layouts to try of each material; more take longer and may save a sheet; Ctrl-C keeps the best so far"));
+        spec.addOption(Options.text("--seconds", "N", "stop the search after so long and keep the best so far; how far it comes then depends on the machine"));
         spec.addOption(Options.text("--seed", "S", "whole number the search begins with; the same gives the same layout; else 1"));
         spec.addOption(Options.choice("--units", "metric|us", "units of the text; else as the project says, else metric", List.of("metric", "us")));
         spec.addOption(Options.text("--plug", "NAME", "which plug, where the file has several"));
@@ -67,12 +74,13 @@ final class SheetsCommand implements Subcommand {
         }
         Optional<DrawingOutput> drawings = drawings(parsed);
         SheetChoice choice = choice(parsed);
+        OptionalLong seconds = Options.value(parsed, "--seconds").map(words -> OptionalLong.of(whole("--seconds", words, 1, MOST_SECONDS))).orElse(OptionalLong.empty());
         Checked checked = SpecSession.start().check(file, () -> false);
         return switch (PlugChoice.of(checked, Options.value(parsed, "--plug"), io)) {
             case PlugChoice.None(int code) -> code;
             case PlugChoice.Chosen(var plan) -> {
                 UnitSystem units = units(parsed, checked);
-                List<SheetLayout> layouts = lay(plan, choice, units, io);
+                List<SheetLayout> layouts = lay(plan, choice, seconds, units, io);
                 if (drawings.isPresent()) {
                     yield draw(drawings.get(), layouts, plan, checked, units, io);
                 }
@@ -125,9 +133,11 @@ final class SheetsCommand implements Subcommand {
         throw new WrongUsage(option + " takes " + least + " to " + most + ", not " + words);
     }
 
-    private static List<SheetLayout> lay(BuildPlan plan, SheetChoice choice, UnitSystem units, ProcessIo io) {
+    private static List<SheetLayout> lay(BuildPlan plan, SheetChoice choice, OptionalLong seconds, UnitSystem units, ProcessIo io) {
+        long begun = System.nanoTime();
+        BooleanSupplier late = () -> seconds.isPresent() && System.nanoTime() - begun >= TimeUnit.SECONDS.toNanos(seconds.getAsLong());
         try (Interruption interruption = Interruption.awaited()) {
-            List<SheetLayout> layouts = SheetLaying.lay(plan, choice, progress -> tell(progress, units, io), interruption::happened);
+            List<SheetLayout> layouts = SheetLaying.lay(plan, choice, progress -> tell(progress, units, io), () -> interruption.happened() || late.getAsBoolean());
             if (io.terminal()) {
                 io.err().print("\r\033[K");
                 io.err().flush();

@@ -125,4 +125,17 @@ class PdfFilesTest {
         assertThat(edge).isLessThan(210 / 25.4 * 72);
         assertThat(beginning).isGreaterThan(ofTitle);
     }
+
+    /** The first window of A4 ends 190 mm in, the second begins at 175: words of some 60 mm about that place fit on neither as they stand. */
+    @Test void wordsThatFallOnASeamStandWholeOnOneOfThePages() throws Exception {
+        Drawing seam = new Draughtsman().path(Role.CUT, Path.box(new Extent(0, 0, 300, 200))).words("stands-aft-of-its-line-at-S2", new Spot(182, 100), 3.5, Mark.Anchor.MIDDLE)
+                .words("beside", new Spot(182, 60), 2.5, Mark.Anchor.MIDDLE).finish("Plate", "A plate", 0);
+        java.nio.file.Path file = Files.write(folder.resolve("seam.pdf"), new PdfWriter(Paper.A4, 1, "c").write("t", List.of(seam)));
+        List<String> boxes = Program.run("pdftotext", "-bbox", file.toString(), "-").lines().filter(line -> line.contains(">stands-aft-of-its-line-at-S2<")).toList();
+        assertThat(boxes).as("once, and not cut").hasSize(1);
+        double from = Double.parseDouble(boxes.getFirst().replaceAll(".*xMin=\"([^\"]*)\".*", "$1")), to = Double.parseDouble(boxes.getFirst().replaceAll(".*xMax=\"([^\"]*)\".*", "$1"));
+        assertThat(from).isGreaterThanOrEqualTo(10 / 25.4 * 72);
+        assertThat(to).isLessThanOrEqualTo(200 / 25.4 * 72);
+        assertThat(Program.run("pdftotext", file.toString(), "-").split("beside", -1)).as("words both show whole stand on both").hasSize(3);
+    }
 }

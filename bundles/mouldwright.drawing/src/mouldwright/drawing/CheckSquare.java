@@ -53,14 +53,15 @@ final class CheckSquare {
     /** The first of the places, from the left lower one, that fewest pieces of the drawing cross. */
     private Spot corner(Tiling tiling, Tiling.Tile tile, double correction, double side) {
         Extent window = tiling.window();
+        List<Extent> here = within(new Extent(tile.left(), tile.bottom(), tile.left() + window.width() / correction, tile.bottom() + window.height() / correction), drawn);
         Spot best = new Spot(window.left() + INSET, window.bottom() + INSET);
-        long least = Long.MAX_VALUE;
+        int least = Integer.MAX_VALUE;
         for (int row = 0; row < PLACES; row++)
             for (int column = 0; column < PLACES; column++) {
                 Spot corner = new Spot(window.left() + INSET + column * Math.max(0, window.width() - side - 2 * INSET) / (PLACES - 1),
                         window.bottom() + INSET + row * Math.max(0, window.height() - side - 2 * INSET) / (PLACES - 1));
                 double left = tile.left() + (corner.x() - window.left()) / correction, bottom = tile.bottom() + (corner.y() - window.bottom()) / correction;
-                long crossed = crossed(new Extent(left, bottom, left + SIDE, bottom + SIDE).grown(2));
+                int crossed = within(new Extent(left, bottom, left + SIDE, bottom + SIDE).grown(2), here).size();
                 if (crossed < least) {
                     least = crossed;
                     best = corner;
@@ -71,7 +72,11 @@ final class CheckSquare {
         return best;
     }
 
-    private long crossed(Extent square) {
-        return drawn.stream().filter(box -> box.left() <= square.right() && box.right() >= square.left() && box.bottom() <= square.top() && box.top() >= square.bottom()).count();
+    private static List<Extent> within(Extent square, List<Extent> boxes) {
+        List<Extent> found = new ArrayList<>();
+        for (Extent box : boxes)
+            if (box.left() <= square.right() && box.right() >= square.left() && box.bottom() <= square.top() && box.top() >= square.bottom())
+                found.add(box);
+        return found;
     }
 }

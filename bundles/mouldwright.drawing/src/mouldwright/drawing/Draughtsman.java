@@ -54,6 +54,11 @@ public final class Draughtsman {
         return this;
     }
 
+    /** Boxes round all words written so far. */
+    public List<Extent> written() {
+        return layers.values().stream().flatMap(List::stream).map(Layer.Item::mark).filter(Mark.Words.class::isInstance).map(Mark::extent).toList();
+    }
+
     /** The least box round all that is drawn; empty where nothing is. */
     public Optional<Extent> extent() {
         return layers.values().stream().flatMap(List::stream).map(item -> item.mark().extent()).reduce(Extent::with);

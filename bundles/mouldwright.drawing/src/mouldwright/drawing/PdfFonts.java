@@ -2,6 +2,9 @@ package mouldwright.drawing;
 
 import java.io.IOException;
 import java.io.InputStream;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -25,7 +28,9 @@ public final class PdfFonts {
         try (InputStream font = PdfFonts.class.getResourceAsStream(name)) {
             if (font == null)
                 throw new IOException("the font " + name + " is missing from the program");
-            return PDType0Font.load(document, font, true);
+            TrueTypeFont parsed = new TTFParser().parse(new RandomAccessReadBuffer(font));
+            parsed.setEnableGsub(false); // letters drawn as one are not found by a search, and looking for them costs a quarter of the time of a page
+            return PDType0Font.load(document, parsed, true);
         }
     }
 

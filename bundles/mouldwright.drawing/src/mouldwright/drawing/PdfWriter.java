@@ -48,8 +48,9 @@ public final class PdfWriter {
             for (Drawing drawing : drawings) {
                 Tiling tiling = new Tiling(drawing.extent(), paper, correction);
                 CheckSquare square = new CheckSquare(drawing);
+                TileMarks marks = new TileMarks(drawing, tiling, correction);
                 for (Tiling.Tile tile : tiling.tiles())
-                    tile(document, fonts, drawing, square, tiling, tile);
+                    tile(document, fonts, drawing, square, marks, tiling, tile);
             }
         });
     }
@@ -92,7 +93,7 @@ public final class PdfWriter {
         return stream;
     }
 
-    private void tile(PDDocument document, PdfFonts fonts, Drawing drawing, CheckSquare square, Tiling tiling, Tiling.Tile tile) throws IOException {
+    private void tile(PDDocument document, PdfFonts fonts, Drawing drawing, CheckSquare square, TileMarks marks, Tiling tiling, Tiling.Tile tile) throws IOException {
         try (PDPageContentStream page = page(document, tiling.pageWidth(), tiling.pageHeight())) {
             PdfPainter painter = new PdfPainter(page, fonts, Palette.PAPER);
             Extent window = tiling.window();
@@ -101,7 +102,8 @@ public final class PdfWriter {
             page.clip();
             page.saveGraphicsState();
             page.transform(new Matrix((float) correction, 0, 0, (float) correction, (float) (window.left() - correction * tile.left()), (float) (window.bottom() - correction * tile.bottom())));
-            painter.paint(drawing);
+            for (Mark mark : marks.on(tile))
+                painter.paint(mark);
             page.restoreGraphicsState();
             for (Mark mark : tiling.crosses(tile))
                 painter.paint(mark);

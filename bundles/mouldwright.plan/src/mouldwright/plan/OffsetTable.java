@@ -26,13 +26,21 @@ public record OffsetTable(List<Column> stations, List<Row> rows, double diagonal
         /** Of the upper line over a buttock. */ HEIGHT_ABOVE,
         /** From the centreline outward and up at 45 degrees, to starboard. */ DIAGONAL_UP,
         /** From the centreline outward and down at 45 degrees, to starboard. */ DIAGONAL_DOWN,
-        /** All round. */ GIRTH
+        /** All round. */ GIRTH,
+        /** Of a line of the body, or of a corner or an end of the section, above the base; to starboard. */ LINE_HEIGHT,
+        /** How far the same lies off the centreline. */ LINE_HALF_BREADTH
     }
 
     /** A line.
+     *  @param line   of the body whose place it gives; empty for the others
      *  @param at     height of a waterline, or how far a buttock lies off the centreline; 0 for a diagonal or a girth
      *  @param values station by station; empty where the line does not meet the section, or no plate stands */
-    public record Row(Surface surface, Measure measure, double at, List<OptionalDouble> values) {
+    public record Row(Surface surface, Measure measure, String line, double at, List<OptionalDouble> values) {
+        /** Of no line of the body. */
+        public Row(Surface surface, Measure measure, double at, List<OptionalDouble> values) {
+            this(surface, measure, "", at, values);
+        }
+
         /** Copies its list. */
         public Row {
             values = List.copyOf(values);

@@ -232,7 +232,7 @@ class ProjectFilesTest {
         Files.write(root.resolve("a.dxf"), new byte[] { 'A', 'C', 0, 1 });
 
         assertThat(files.resolve("a.dxf"))
-                .isEqualTo(new Refused(Reason.BINARY, "\"a.dxf\" is not text: a zero byte at offset 2"));
+                .isEqualTo(new Refused(Reason.BINARY, "\"a.dxf\" is not text: a zero byte at offset 2; save it as text"));
     }
 
     @Test

@@ -24,7 +24,7 @@ final class TextDecoder {
         int start = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
         for (int i = start; i < bytes.length; i++) {
             if (bytes[i] == 0) {
-                return new Refused(Reason.BINARY, "\"" + name + "\" is not text: a zero byte at offset " + i);
+                return new Refused(Reason.BINARY, "\"" + name + "\" is not text: a zero byte at offset " + i + "; save it as text");
             }
         }
         ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);

@@ -2,6 +2,7 @@ package mouldwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import mouldwright.drawing.subject.Subjects;
 import mouldwright.plan.Alignment;
 import mouldwright.units.Dimension;
 import mouldwright.units.Display;
@@ -16,7 +17,17 @@ final class AlignmentCards implements CardBook.Maker {
 
     @Override
     public List<Card> cards(Estimate estimate, Display display) {
-        return estimate.alignment().map(sheet -> List.of(card(sheet, display))).orElse(List.of());
+        return estimate.alignment().map(sheet -> List.of(base(estimate, sheet, display), card(sheet, display))).orElse(List.of());
+    }
+
+    /** What is done before the first plate stands. */
+    private static Card base(Estimate estimate, Alignment sheet, Display display) {
+        AlignmentTable.Length all = new AlignmentTable.Length(display, sheet);
+        List<Card.Piece> pieces = new ArrayList<>(Subjects.ALIGNMENT.draw(estimate.plan(), estimate.plan().plug() + " " + estimate.revision()).stream().limit(1)
+                .map(one -> (Card.Piece) new Card.Picture(one.drawing())).toList());
+        pieces.add(new Card.Ticks(List.of("base level and out of wind, centreline snapped", "first line square: " + all.of(sheet.square().across()) + ", " + all.of(sheet.square().along()) + ", "
+                + all.of(sheet.square().diagonal()) + " " + all.unit(), "datum points P and S marked, " + all.of(sheet.half()) + " " + all.unit() + " off the centreline")));
+        return new Card("Alignment", "Lay off the base", "alignment.base", List.of(), pieces, List.of(Caution.LIFTING));
     }
 
     private static Card card(Alignment sheet, Display display) {

@@ -1,6 +1,7 @@
 package mouldwright.report;
 
 import java.util.List;
+import mouldwright.drawing.Drawing;
 
 /**
  * A card for the shop: one page, read at arm's length with gloves on.
@@ -49,6 +50,9 @@ record Card(String kind, String title, String part, List<String> under, List<Pie
     /** A list with a box to tick in each row.
      *  @param strong heads of the columns that are mixed, cut or bought by */
     record Rows(Table table, List<String> strong) implements Piece { }
+
+    /** A drawing, as large as the card has room for and never larger than it was drawn. */
+    record Picture(Drawing drawing) implements Piece { }
 
     /** Work on its days, with a box to tick for each. */
     record Bars(List<Bar> bars, double days) implements Piece { }

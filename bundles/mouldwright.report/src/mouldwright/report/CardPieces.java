@@ -2,6 +2,8 @@ package mouldwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import mouldwright.drawing.Drawing;
+import mouldwright.drawing.PdfPainter;
 import mouldwright.report.PdfSheet.Tint;
 
 /** Draws the pieces of a card in a style, and says how much room each takes. */
@@ -29,6 +31,7 @@ final class CardPieces {
             case Card.Boxes(String label, int count) -> style.line() + boxRows(count) * (box() + 6);
             case Card.Blanks(List<String> labels) -> blankRows(labels).size() * (style.line() + 12);
             case Card.Rows rows -> new CardRows(sheet, style, rows).high();
+            case Card.Picture(Drawing drawing) -> drawing.extent().height() * PdfPainter.POINTS * scale(drawing);
             case Card.Bars(List<Card.Bar> bars, double days) -> new CardBars(sheet, style, days).high(bars);
         };
     }
@@ -40,8 +43,14 @@ final class CardPieces {
             case Card.Boxes(String label, int count) -> boxes(label, count, top);
             case Card.Blanks(List<String> labels) -> blanks(labels, top);
             case Card.Rows rows -> new CardRows(sheet, style, rows).print(top);
+            case Card.Picture(Drawing drawing) -> sheet.draw(drawing, left + (width - drawing.extent().width() * PdfPainter.POINTS * scale(drawing)) / 2, top, scale(drawing));
             case Card.Bars(List<Card.Bar> bars, double days) -> new CardBars(sheet, style, days).print(bars, top);
         }
+    }
+
+    /** Of a drawing: it is as broad as the card, and leaves room below it for the rest. */
+    private double scale(Drawing drawing) {
+        return Math.min(1, Math.min(width / (drawing.extent().width() * PdfPainter.POINTS), style.picture() * sheet.height() / (drawing.extent().height() * PdfPainter.POINTS)));
     }
 
     private double keyHigh() {

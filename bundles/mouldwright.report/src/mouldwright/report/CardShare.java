@@ -16,6 +16,7 @@ final class CardShare {
             case Card.Ticks ticks -> 0;
             case Card.Boxes boxes -> 0;
             case Card.Blanks blanks -> 0;
+            case Card.Picture picture -> 0;
         };
     }
 
@@ -29,6 +30,7 @@ final class CardShare {
             case Card.Ticks ticks -> ticks;
             case Card.Boxes boxes -> boxes;
             case Card.Blanks blanks -> blanks;
+            case Card.Picture picture -> picture;
         };
     }
 

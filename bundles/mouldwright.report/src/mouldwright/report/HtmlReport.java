@@ -57,13 +57,14 @@ public final class HtmlReport {
         return Page.ESTIMATE.fill(page);
     }
 
-    /** The plug as a whole, its stoutest section and its programme, as far as the plan comes. */
+    /** The plug as a whole, its stoutest section, what its plates are set up by and its programme, as far as the plan comes. */
     private static List<Map<String, Object>> pictures(Estimate estimate) {
         BuildPlan plan = estimate.plan();
         String code = plan.plug() + " " + estimate.revision();
         List<Drawing> drawings = new ArrayList<>();
         Subjects.LINES.draw(plan, code).forEach(one -> drawings.add(one.drawing()));
         stoutest(plan).flatMap(station -> Subjects.section(plan, station, code)).ifPresent(drawings::add);
+        estimate.alignment().ifPresent(sheet -> Subjects.ALIGNMENT.draw(plan, code).stream().limit(1).forEach(one -> drawings.add(one.drawing())));
         Subjects.PROGRAMME.draw(plan, code).forEach(one -> drawings.add(one.drawing()));
         List<Map<String, Object>> pictures = new ArrayList<>();
         for (Drawing drawing : drawings) {

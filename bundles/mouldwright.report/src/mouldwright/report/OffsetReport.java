@@ -40,11 +40,11 @@ public final class OffsetReport {
         return csv.text();
     }
 
-    private String length(double metres) {
+    String length(double metres) {
         return us ? FeetInchesEighths.of(metres) : Numbers.fixed(metres * 1000, 1);
     }
 
-    private String label(OffsetTable.Row row, double diagonals) {
+    String label(OffsetTable.Row row, double diagonals) {
         return switch (row.measure()) {
             case HALF_BREADTH -> "waterline " + plane(row.at());
             case HALF_BREADTH_PORT -> "waterline " + plane(row.at()) + " port";
@@ -53,6 +53,8 @@ public final class OffsetReport {
             case DIAGONAL_UP -> "diagonal up from " + length(diagonals);
             case DIAGONAL_DOWN -> "diagonal down from " + length(diagonals);
             case GIRTH -> "girth";
+            case LINE_HEIGHT -> "height of " + row.line();
+            case LINE_HALF_BREADTH -> "half-breadth of " + row.line();
         };
     }
 

@@ -1,5 +1,6 @@
 package mouldwright.report;
 
+import java.util.List;
 import java.util.Optional;
 import mouldwright.plan.OrderEntry;
 import mouldwright.units.Dimension;
@@ -37,8 +38,9 @@ final class OrderTable implements StageTable {
                     packing.map(p -> pack.cell(p.left())).orElse(UNKNOWN));
         }
         out.table(table);
-        if (estimate.orders().stream().anyMatch(order -> order.packing().isEmpty())) {
-            out.note("- no pack is stated.");
+        List<String> unpriced = estimate.orders().stream().filter(order -> order.packing().isEmpty() && !Nothing.is(order)).map(OrderEntry::name).toList();
+        if (!unpriced.isEmpty()) {
+            out.note("- no pack and price is stated: the cost leaves out " + String.join(", ", unpriced) + ".");
         }
     }
 }

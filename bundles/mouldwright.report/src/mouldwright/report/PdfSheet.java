@@ -7,7 +7,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import mouldwright.drawing.Drawing;
+import mouldwright.drawing.Extent;
+import mouldwright.drawing.Palette;
 import mouldwright.drawing.PdfFonts;
+import mouldwright.drawing.PdfPainter;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -17,6 +21,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPa
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.util.Matrix;
 
 /**
  * Pages of a PDF that are written on by places in points (1/72 inch) from the upper left corner. The fonts go into the file. The same writing gives the same
@@ -233,6 +238,23 @@ final class PdfSheet {
             stream.setNonStrokingColor(tint.part(16), tint.part(8), tint.part(0));
             stream.addRect((float) x, (float) (height() - y - high), (float) width, (float) high);
             stream.fill();
+        } catch (IOException e) {
+            throw unwritable(e);
+        }
+    }
+
+    /** A drawing, with all that is on its paper.
+     *  @param x     of its left edge
+     *  @param y     of its upper edge
+     *  @param scale points of the page to a point of the drawing, which is at its own size with 1 */
+    void draw(Drawing drawing, double x, double y, double scale) {
+        Extent box = drawing.extent();
+        double each = PdfPainter.POINTS * scale;
+        try {
+            stream.saveGraphicsState();
+            stream.transform(new Matrix((float) each, 0, 0, (float) each, (float) (x - box.left() * each), (float) (height() - y - box.top() * each)));
+            new PdfPainter(stream, fonts, Palette.PAPER).paint(drawing);
+            stream.restoreGraphicsState();
         } catch (IOException e) {
             throw unwritable(e);
         }

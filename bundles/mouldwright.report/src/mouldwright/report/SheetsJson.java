@@ -23,10 +23,11 @@ public final class SheetsJson {
 
     private static void material(JsonFile json, SheetLayout layout) throws IOException {
         Nest nest = layout.nest();
-        json.object(o -> o.member("sheet", layout.sheet().name()).member("thickness", layout.thickness()).member("length", nest.order().length())
-                .member("width", nest.order().width()).member("kerf", nest.order().kerf()).member("margin", nest.order().margin()).member("sheets", nest.sheets())
+        json.object(o -> o.member("sheet", layout.sheet().name()).member("thickness", layout.thickness()).member("length", nest.order().sheets().getFirst().length())
+                .member("width", nest.order().sheets().getFirst().width()).member("kerf", nest.order().kerf()).member("margin", nest.order().margin()).member("sheets", nest.sheets())
                 .member("leastSheets", nest.leastSheets()).member("used", nest.shareUsed()).member("lengthLeft", layout.lengthLeft()).member("tried", nest.tried())
                 .member("stopped", nest.stopped()).array("tooLarge", nest.tooLarge().stream().map(NestPart::key).toList(), JsonFile::text)
+                .array("taken", nest.taken(), (s, size) -> s.object(one -> one.member("length", size.length()).member("width", size.width())))
                 .array("placements", nest.placements(), (p, placement) -> placement(p, layout, placement)));
     }
 

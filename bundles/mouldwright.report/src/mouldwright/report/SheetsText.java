@@ -1,12 +1,14 @@
 package mouldwright.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import mouldwright.geometry.nest.Nest;
 import mouldwright.geometry.nest.NestPart;
+import mouldwright.geometry.nest.NestSheet;
 import mouldwright.geometry.nest.Placement;
 import mouldwright.geometry.plane.Outline;
 import mouldwright.plan.Assumption;
@@ -43,13 +45,21 @@ public final class SheetsText {
 
     private void print(SheetLayout layout, StringBuilder out) {
         Nest nest = layout.nest();
-        TextReport.heading(layout.sheet().name() + " of " + length(layout.thickness()) + ", " + length(nest.order().width()) + " by "
-                + length(nest.order().length()), out);
+        TextReport.heading(layout.sheet().name() + " of " + length(layout.thickness()) + ", " + sizes(nest.order().sheets(), " or "), out);
         Paragraph.print("  ", "  ", nest.sheets() + (nest.sheets() == 1 ? " sheet" : " sheets") + "; " + nest.leastSheets() + " at least, from the areas of the parts. "
-                + share(nest.shareUsed()) + " of what is taken becomes parts.", out);
-        Table sheets = new Table("sheets", "Sheets").figures("sheet").figures("used").words("parts");
+                + share(nest.shareUsed()) + " of what is taken becomes parts." + chosen(layout), out);
+        boolean several = nest.order().sheets().size() > 1;
+        Table sheets = new Table("sheets", "Sheets").figures("sheet").figures("used");
+        if (several) {
+            sheets.words("size");
+        }
+        sheets.words("parts");
         for (int sheet = 0; sheet < nest.sheets(); sheet++) {
-            wrapped(sheets, sheet, share(nest.shareUsed(sheet)), names(layout, nest.on(sheet).stream().map(Placement::part).toList()));
+            List<String> heads = new ArrayList<>(List.of(String.valueOf(sheet + 1), share(nest.shareUsed(sheet))));
+            if (several) {
+                heads.add(size(nest.taken().get(sheet)));
+            }
+            wrapped(sheets, heads, names(layout, nest.on(sheet).stream().map(Placement::part).toList()));
         }
         sheets.print("  ", out);
         if (nest.sheets() > 0) {
@@ -63,8 +73,26 @@ public final class SheetsText {
         places(layout, out);
     }
 
+    /** By what sizes were chosen, where there are several. */
+    private static String chosen(SheetLayout layout) {
+        if (layout.nest().order().sheets().size() == 1) {
+            return "";
+        }
+        return layout.priced() ? " Sizes are those that cost least together, as far as was tried: " + Numbers.fixed(layout.nest().cost(), 2) + layout.sheet().stock().pack()
+                .map(pack -> pack.currency().isEmpty() ? "" : " " + pack.currency()).orElse("") + "." : " Sizes are those that take least area together, as far as was tried; with a price for each the "
+                + "cheapest are taken.";
+    }
+
+    private String sizes(List<NestSheet> sheets, String between) {
+        return sheets.stream().map(this::size).distinct().collect(Collectors.joining(between));
+    }
+
+    private String size(NestSheet sheet) {
+        return length(sheet.width()) + " by " + length(sheet.length());
+    }
+
     /** A sheet's parts over as many lines as they need. */
-    private static void wrapped(Table table, int sheet, String used, List<String> names) {
+    private static void wrapped(Table table, List<String> heads, List<String> names) {
         List<String> lines = new ArrayList<>();
         for (String name : names) {
             if (lines.isEmpty() || lines.getLast().length() + 2 + name.length() > Paragraph.WIDTH / 2 + Paragraph.WIDTH / 4) {
@@ -74,7 +102,9 @@ public final class SheetsText {
             }
         }
         for (int k = 0; k < lines.size(); k++) {
-            table.row(List.of(k == 0 ? String.valueOf(sheet + 1) : "", k == 0 ? used : "", lines.get(k)));
+            List<String> cells = new ArrayList<>(k == 0 ? heads : Collections.nCopies(heads.size(), ""));
+            cells.add(lines.get(k));
+            table.row(cells);
         }
     }
 
@@ -95,13 +125,13 @@ public final class SheetsText {
         }
         String sizes = parts.stream().distinct().map(part -> layout.part(part.key()).name() + " (" + length(part.outer().maxY() - part.outer().minY()) + " by "
                 + length(part.outer().maxZ() - part.outer().minZ()) + ")").collect(Collectors.joining(", "));
-        Paragraph.print("  ", "  ", "Not laid, since no sheet of " + length(layout.nest().order().width()) + " by " + length(layout.nest().order().length())
+        Paragraph.print("  ", "  ", "Not laid, since no sheet of " + sizes(layout.nest().order().sheets(), " or ")
                 + " has room for it within its margin: " + sizes + ". State a larger sheet, let parts be turned freely, or cut the part in pieces and join them.", out);
     }
 
     private void places(SheetLayout layout, StringBuilder out) {
         List<Placement> placements = layout.nest().placements();
-        Figure figure = new Figure(display, layout.nest().order().length(), Dimension.LENGTH);
+        Figure figure = new Figure(display, layout.nest().order().sheets().getFirst().length(), Dimension.LENGTH);
         Table table = new Table("places", "Places of the parts").words("part").figures("sheet").figures("turned", "deg").figures("from end", figure.unit()).figures("from side", figure.unit())
                 .figures("takes along", figure.unit()).figures("across", figure.unit());
         for (Placement placement : placements) {

@@ -38,7 +38,7 @@ public final class NestedSheet {
     /** One sheet. @param sheet counted from 0 */
     public static Drawing of(SheetLayout layout, int sheet, String code) {
         Nest nest = layout.nest();
-        double length = nest.order().length() * MM, width = nest.order().width() * MM, margin = nest.order().margin() * MM;
+        double length = nest.taken().get(sheet).length() * MM, width = nest.taken().get(sheet).width() * MM, margin = nest.order().margin() * MM;
         Draughtsman board = new Draughtsman();
         board.path(Role.SHEET, Path.box(new Extent(0, 0, length, width)));
         if (margin > 0)
@@ -58,7 +58,7 @@ public final class NestedSheet {
 
     private static String words(SheetLayout layout, int sheet) {
         Nest nest = layout.nest();
-        return String.format(Locale.ROOT, "%s of %.1f mm, %.0f by %.0f mm, %.0f %% of it used: %s", layout.sheet().name(), layout.thickness() * MM, nest.order().width() * MM,
-                nest.order().length() * MM, 100 * nest.shareUsed(sheet), String.join(", ", nest.on(sheet).stream().map(placement -> layout.part(placement).name()).toList()));
+        return String.format(Locale.ROOT, "%s of %.1f mm, %.0f by %.0f mm, %.0f %% of it used: %s", layout.sheet().name(), layout.thickness() * MM, nest.taken().get(sheet).width() * MM,
+                nest.taken().get(sheet).length() * MM, 100 * nest.shareUsed(sheet), String.join(", ", nest.on(sheet).stream().map(placement -> layout.part(placement).name()).toList()));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import mouldwright.drawing.Drawing;
 import mouldwright.drawing.FileFormat.NamedDrawing;
 import mouldwright.plan.BuildPlan;
@@ -21,6 +22,9 @@ public enum Subjects {
     POURS("pours", (plan, code) -> plan.pours().stream().map(PourEntry::bay).distinct().flatMap(bay -> named("pour-" + bay, PourDrawing.of(plan, bay, code)).stream()).toList()),
     /** Each ply of the skin, unrolled. */
     PLIES("plies", (plan, code) -> numbered("ply-", PlyDrawing.of(plan, code))),
+    /** What the plates are set up by: the base with its datum points, and each plate on it. */
+    ALIGNMENT("alignment", (plan, code) -> Stream.concat(one("alignment", AlignmentDrawing.of(plan, code)).stream(),
+            plan.alignment().stream().flatMap(sheet -> sheet.rows().stream()).flatMap(row -> named("alignment-" + row.station(), SettingDrawing.of(plan, row, code)).stream())).toList()),
     /** All tasks on a time axis. */
     PROGRAMME("programme", (plan, code) -> one("programme", ProgrammeDrawing.of(plan, code)));
 

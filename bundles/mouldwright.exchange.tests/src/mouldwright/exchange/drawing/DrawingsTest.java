@@ -61,7 +61,7 @@ class DrawingsTest {
 
     /** As ezdxf flattens them, to 0.01 mm. */
     @ParameterizedTest
-    @ValueSource(strings = {"box", "bulged", "old", "weighted", "fifth", "behind", "round"})
+    @ValueSource(strings = {"box", "bulged", "old", "weighted", "fifth", "behind", "round", "oval", "ovalbehind", "egg", "fitted", "led"})
     void theLoftedSectionFollowsTheDrawingWithinATenthOfAMillimetre(String layer) {
         assertThat(drawn.places().get(layer)).hasSizeGreaterThan(7);
         assertThat(farthest(layer, drawn.places().get(layer))).isLessThan(1.1e-4);
@@ -69,7 +69,7 @@ class DrawingsTest {
 
     /** GDAL flattens to chords between places on the line; splines it renders itself. */
     @ParameterizedTest
-    @ValueSource(strings = {"box", "bulged", "old", "weighted", "fifth", "behind", "round"})
+    @ValueSource(strings = {"box", "bulged", "old", "weighted", "fifth", "behind", "round", "oval", "ovalbehind", "egg"})
     void placesOnLinesAsGdalReadsThemLieOnTheSection(String layer) {
         assertThat(byGdal.get(layer)).hasSizeGreaterThan(2);
         assertThat(farthest(layer, byGdal.get(layer))).isLessThan(1.1e-4);
@@ -77,7 +77,7 @@ class DrawingsTest {
 
     /** How far from the lofted section the farthest of some places lies, metres. */
     private static double farthest(String layer, List<Point> places) {
-        Outline outline = lofted(layer, layer.equals("round"));
+        Outline outline = lofted(layer, layer.equals("round") || layer.equals("egg"));
         return places.stream().mapToDouble(place -> outline.distance(new PlanePoint(place.x() / 1000, place.y() / 1000))).max().orElseThrow();
     }
 
@@ -85,6 +85,30 @@ class DrawingsTest {
     @Test void theAreaOfTheRoundedBoxIsThatOfItsMeasures() {
         double area = 2 * (0.36 * 0.33 - 0.06 * 0.06 * (1 - Math.PI / 4));
         assertThat(lofted("box", false).area()).isCloseTo(area, within(1e-4 * 1.4));
+    }
+
+    /** Pi a b. */
+    @Test void theAreaOfAnEllipseIsThatOfItsAxes() {
+        assertThat(lofted("egg", true).area()).isCloseTo(Math.PI * 0.2 * 0.14, within(1e-4 * 1.1));
+        assertThat(lofted("oval", false).area()).as("both halves").isCloseTo(Math.PI * 0.18 * 0.108, within(1e-4));
+    }
+
+    /** Ninety points on an ellipse: pi a b. */
+    @Test void aSplineThroughPointsOfAnEllipseHasItsArea() {
+        assertThat(lofted("fitted", false).area()).isCloseTo(Math.PI * 0.15 * 0.18, within(1e-4));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"40\n0", "11\n0\n21\n0", "31\n5"})
+    void anEllipseThatIsNoneIsTold(String groups) {
+        String oval = "0\nELLIPSE\n8\nE\n10\n0\n20\n0\n" + groups + "\n" + (groups.startsWith("11") ? "" : "11\n100\n21\n0\n") + (groups.startsWith("40") ? "" : "40\n0.5\n");
+        Drawing read = Drawings.read("0\nSECTION\n2\nENTITIES\n" + oval + "0\nENDSEC\n0\nEOF\n").drawing().orElseThrow();
+        assertThat(read.layers().get("E").faults()).singleElement().satisfies(fault -> assertThat(fault.words()).contains("ELLIPSE"));
+    }
+
+    @Test void aSplineThroughOnePointIsTold() {
+        Drawing read = Drawings.read("0\nSECTION\n2\nENTITIES\n0\nSPLINE\n8\nS\n11\n5\n21\n5\n11\n5\n21\n5\n0\nENDSEC\n0\nEOF\n").drawing().orElseThrow();
+        assertThat(read.layers().get("S").faults()).singleElement().satisfies(fault -> assertThat(fault.words()).contains("too few points"));
     }
 
     @Test void cornersAreKnucklesAndTangentsAreNot() {

@@ -51,9 +51,10 @@ final class Outside {
     private static String run(Path folder, String... command) {
         try {
             Path out = Files.createTempFile(folder, "out", ".txt");
-            int code = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(out.toFile()).start().waitFor();
+            Path err = Files.createTempFile(folder, "err", ".txt"); // GDAL complains there of splines without control points, and goes on
+            int code = new ProcessBuilder(command).redirectError(err.toFile()).redirectOutput(out.toFile()).start().waitFor();
             if (code != 0)
-                throw new IllegalStateException(String.join(" ", command) + ": " + read(out));
+                throw new IllegalStateException(String.join(" ", command) + ": " + read(err));
             return read(out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

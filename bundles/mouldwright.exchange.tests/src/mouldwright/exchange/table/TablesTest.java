@@ -166,4 +166,48 @@ class TablesTest {
             rows.append("A,x,1\n");
         assertThat(faults(rows.toString())).hasSize(11).last().asString().isEqualTo("further on: 40 more like these");
     }
+
+    /** A circle of radius 100 about 100 above the base, as a table gives it: heights below and above on a buttock, a half-breadth on each waterline. */
+    private static String circle(String more) {
+        return "offsets in mm,A\nposition,0\nbuttock 0 lower,0\nbuttock 0 upper,200\nbuttock 60 lower,20\nbuttock 60 upper,180\nwaterline 60,91.652\nwaterline 100,100\n"
+                + "waterline 140,91.652\n" + more + "girth,628.3\n";
+    }
+
+    private static List<SectionPoint> points(String text) {
+        TableResult result = Tables.read(text, Optional.empty());
+        assertThat(result.faults()).isEmpty();
+        return result.table().orElseThrow().stations().getFirst().points();
+    }
+
+    @Test void aSectionThatClosesAboveGoesOutBelowAndComesBackAbove() {
+        assertThat(points(circle(""))).extracting(SectionPoint::z).map(z -> Math.rint(z * 1000)).containsExactly(0.0, 20.0, 60.0, 100.0, 140.0, 180.0, 200.0);
+        assertThat(points(circle(""))).allSatisfy(p -> assertThat(Math.hypot(p.y(), p.z() - 0.1)).isCloseTo(0.1, within(1e-6)));
+    }
+
+    @Test void diagonalsAreMeasuredAlongTheirSlope() { // closed form: on a circle about the point they start from every diagonal is as long as its radius
+        List<SectionPoint> points = points(circle("diagonal up from 100,100\ndiagonal down from 100 at 60 deg,100\n"));
+        assertThat(points).anySatisfy(p -> {
+            assertThat(p.y()).isCloseTo(0.1 * Math.cos(Math.PI / 3), within(1e-9));
+            assertThat(p.z()).isCloseTo(0.1 - 0.1 * Math.sin(Math.PI / 3), within(1e-9));
+        });
+        assertThat(points).allSatisfy(p -> assertThat(Math.hypot(p.y(), p.z() - 0.1)).isCloseTo(0.1, within(1e-6)));
+        assertThat(points).extracting(SectionPoint::z).isSorted();
+    }
+
+    @Test void ofATableOfTwoSurfacesTheFinishedOneIsRead() {
+        String two = "surface,offsets in mm,A\n,position,0\nfinished,buttock 0 lower,0\nfinished,waterline 50,100\nfinished,buttock 0 upper,100\nplate,waterline 50,97\n";
+        assertThat(points(two)).extracting(SectionPoint::y).containsExactly(0.0, 0.1, 0.0);
+        assertThat(Tables.read(two.replace("50,100", "50,ten"), Optional.empty()).faults().getFirst().words()).as("as the file has it").startsWith("cell C4");
+    }
+
+    @Test void sidesThatDifferAskForPoints() {
+        assertThat(Tables.read("offsets in mm,A\nposition,0\nwaterline 50 port,100\n", Optional.empty()).faults()).singleElement()
+                .satisfies(fault -> assertThat(fault.words() + fault.remedy()).contains("cell A3", "both sides differ", "station,y,z"));
+    }
+
+    @Test void aLevelDeckIsTheClosureOfASectionAndNoPartOfIt() { // sheer at 100 out and 80 high; the deck runs from there to the centreline
+        List<SectionPoint> points = points("offsets in mm,A\nposition,0\nheight of keel,0\nbuttock 50 lower,10\nbuttock 0 upper,80\nbuttock 50 upper,80\nheight of sheer,80\nhalf-breadth of sheer,100\n");
+        assertThat(points.getLast().y()).isEqualTo(0.1, within(1e-12));
+        assertThat(points).hasSize(3);
+    }
 }

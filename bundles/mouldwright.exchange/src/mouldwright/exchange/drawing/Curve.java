@@ -1,7 +1,7 @@
 package mouldwright.exchange.drawing;
 
 /** A smooth piece of a drawn line, by a parameter from 0 to 1, in the drawing's units. */
-public sealed interface Curve permits Straight, Bow, Spline, Reversed, Part, Mirrored {
+public sealed interface Curve permits Straight, Bow, Oval, Spline, FitSpline, Reversed, Part, Mirrored {
 
     /** The place at a share of the parameter. */
     Point at(double t);

@@ -12,7 +12,7 @@ import mouldwright.exchange.Faults;
 import mouldwright.units.Unit;
 import mouldwright.units.Units;
 
-/** Reads drawings in the drawing exchange format, written as text: lines, arcs, circles, plane polylines and splines, by their layers. x of the
+/** Reads drawings in the drawing exchange format, written as text: lines, arcs, circles, ellipses, plane polylines and splines, by their layers. x of the
  *  drawing is half-breadth, y is height. Words and dimensions are passed over; whatever else could be part of an outline is a fault of its layer. */
 public final class Drawings {
 
@@ -128,8 +128,7 @@ public final class Drawings {
     private static String remedy(String kind) {
         return switch (kind) {
             case "INSERT" -> "explode the block into its lines";
-            case "ELLIPSE" -> "turn it into a polyline or spline";
-            default -> "draw the section of lines, arcs, plane polylines and splines in the plane of the drawing";
+            default -> "draw the section of lines, arcs, ellipses, plane polylines and splines in the plane of the drawing";
         };
     }
 }

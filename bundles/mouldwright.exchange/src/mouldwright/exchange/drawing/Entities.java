@@ -3,6 +3,7 @@ package mouldwright.exchange.drawing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Makes curves of entities. */
 final class Entities {
@@ -19,6 +20,7 @@ final class Entities {
             case "LINE" -> line(entity);
             case "ARC" -> List.of(arc(entity, Math.toRadians(entity.needed(50, "first angle")), Math.toRadians(entity.needed(51, "second angle"))));
             case "CIRCLE" -> List.of(arc(entity, 0, 2 * Math.PI));
+            case "ELLIPSE" -> List.of(oval(entity));
             case "LWPOLYLINE" -> polyline(entity);
             case "SPLINE" -> List.of(spline(entity));
             default -> throw new Entity.BadFigure(entity.line(), "it is not read");
@@ -82,12 +84,42 @@ final class Entities {
         return edges;
     }
 
+    /** Centre and axes are places of the drawing, whichever way it is seen from; that way decides where the other axis points. */
+    private static Curve oval(Entity entity) {
+        double ratio = entity.needed(40, "ratio of axes"), facing = facing(entity), x = entity.needed(11, "axis"), y = entity.needed(21, "axis");
+        if (Math.abs(entity.figure(31, 0)) > FLAT)
+            throw new Entity.BadFigure(entity.line(), "it leaves the plane of the drawing");
+        if (!(ratio > 0 && Math.hypot(x, y) > 0))
+            throw new Entity.BadFigure(entity.line(), "an axis of it has no length");
+        double from = entity.figure(41, 0), sweep = (entity.figure(42, 2 * Math.PI) - from) % (2 * Math.PI);
+        return new Oval(new Point(entity.needed(10, "centre"), entity.needed(20, "centre")), new Point(x, y), new Point(-facing * ratio * y, facing * ratio * x), from,
+                sweep <= 1e-9 ? sweep + 2 * Math.PI : sweep);
+    }
+
+    private static Curve fitted(Entity entity) {
+        double[] x = entity.figures(11), y = entity.figures(21), z = entity.figures(31);
+        boolean closed = (entity.whole(70, 0) & 1) != 0;
+        for (double height : z)
+            if (Math.abs(height - z[0]) > FLAT)
+                throw new Entity.BadFigure(entity.line(), "it leaves the plane of the drawing");
+        List<Point> drawn = new ArrayList<>();
+        for (int i = 0; i < Math.min(x.length, y.length); i++)
+            drawn.add(new Point(x[i], y[i]));
+        List<Point> points = FitSpline.through(drawn, closed).orElseThrow(() -> new Entity.BadFigure(entity.line(), "it has too few points apart from one another"));
+        return new FitSpline(points, closed, tangent(entity, 12, 22), tangent(entity, 13, 23));
+    }
+
+    private static Optional<Point> tangent(Entity entity, int right, int up) {
+        Point direction = new Point(entity.figure(right, 0), entity.figure(up, 0));
+        return Math.hypot(direction.x(), direction.y()) > FLAT ? Optional.of(direction) : Optional.empty();
+    }
+
     private static Curve spline(Entity entity) {
         double[] x = entity.figures(10), y = entity.figures(20), z = entity.figures(30), knots = entity.figures(40);
         double[] weights = entity.figures(41);
         int degree = entity.whole(71, 3);
         if (x.length == 0 && entity.figures(11).length > 0)
-            throw new Entity.BadFigure(entity.line(), "it has fit points only");
+            return fitted(entity);
         if (weights.length == 0) {
             weights = new double[x.length];
             Arrays.fill(weights, 1);

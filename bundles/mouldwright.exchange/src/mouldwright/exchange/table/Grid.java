@@ -23,8 +23,9 @@ record Grid(List<Row> rows, boolean commaParts) {
     /** A row.
      *  @param number of the row as a spreadsheet counts, from 1
      *  @param line   of the file where it ends
-     *  @param cells  as they stand, without the space around them */
-    record Row(int number, int line, List<String> cells) {
+     *  @param cells  as they stand, without the space around them
+     *  @param left   columns cut off before them */
+    record Row(int number, int line, List<String> cells, int left) {
 
         /** A cell; empty past the end. */
         String cell(int column) {
@@ -41,7 +42,7 @@ record Grid(List<Row> rows, boolean commaParts) {
 
         /** Place of a cell as a spreadsheet names it. */
         String place(int column) {
-            return "cell " + letters(column) + number;
+            return "cell " + letters(left + column) + number;
         }
 
         private static String letters(int column) {
@@ -61,7 +62,7 @@ record Grid(List<Row> rows, boolean commaParts) {
                 CSVRecord record = records.next();
                 number++;
                 List<String> cells = List.of(record.values()).stream().map(String::strip).toList();
-                Row row = new Row(number, Math.max(1, (int) parser.getCurrentLineNumber()), cells);
+                Row row = new Row(number, Math.max(1, (int) parser.getCurrentLineNumber()), cells, 0);
                 if (row.width() > 0 && !cells.getFirst().startsWith("#"))
                     rows.add(row);
                 if (rows.size() > MOST)
@@ -72,6 +73,15 @@ record Grid(List<Row> rows, boolean commaParts) {
                     "double it, or take it out");
         }
         return new Grid(rows, parts == ',');
+    }
+
+    /** The same without its first column, of rows that say there they are of one surface, or nothing. @param surface in lower case */
+    Grid of(String surface) {
+        List<Row> own = new ArrayList<>();
+        for (Row row : rows)
+            if (row == rows.getFirst() || row.cell(0).isEmpty() || Tables.lower(row.cell(0)).equals(surface))
+                own.add(new Row(row.number(), row.line(), row.cells().subList(Math.min(1, row.cells().size()), row.cells().size()), 1));
+        return new Grid(own, commaParts);
     }
 
     private static int lines(String text, int rows) {

@@ -66,10 +66,14 @@ final class OffsetsByLines {
                     + (grid.commaParts() ? "; is there a decimal comma in it?" : ""), "a cell a station; part cells by semicolons where figures have commas");
             return;
         }
+        if (Tables.lower(row.cell(0)).matches("(wl|waterline)\\b.*\\bport")) {
+            faults.add(row.line(), row.place(0), "both sides differ, and a table of offsets gives one half of each section", "give points of full sections: `station,y,z`");
+            return;
+        }
         Optional<RowLabel> label = RowLabel.of(row, group, measure);
         if (label.isEmpty()) {
             faults.add(row.line(), row.place(0), "`" + row.cell(0) + "` is no line that is known",
-                    "`position`, `waterline 100`, `buttock 50`, `height of keel`, `half-breadth of deck`, or a line with height and half-breadth");
+                    "`position`, `waterline 100`, `buttock 50`, `diagonal down from 400 at 45 deg`, `height of keel`, `half-breadth of deck`, or a line with height and half-breadth");
             return;
         }
         if (!seen.add(label.get()))
@@ -85,7 +89,7 @@ final class OffsetsByLines {
 
     private void keep(Grid.Row row, int column, RowLabel label, double figure) {
         SectionChains chain = chains.get(column);
-        boolean breadth = label instanceof RowLabel.Waterline || label instanceof RowLabel.BreadthOf;
+        boolean breadth = label instanceof RowLabel.Waterline || label instanceof RowLabel.BreadthOf || label instanceof RowLabel.Diagonal;
         if (breadth && figure < 0) {
             faults.add(row.line(), row.place(column), "a half-breadth below nothing: " + row.cell(column), "it is measured from the centreline out");
             return;
@@ -93,7 +97,9 @@ final class OffsetsByLines {
         switch (label) {
             case RowLabel.Position position -> places.put(column, OptionalDouble.of(figure));
             case RowLabel.Waterline(double height) -> chain.waterline(height, figure);
-            case RowLabel.Buttock(double out) -> chain.buttock(out, figure);
+            case RowLabel.Buttock(double out, RowLabel.Edge edge) -> chain.buttock(out, figure, edge);
+            case RowLabel.Diagonal(double from, double slope) -> chain.diagonal(figure * Math.cos(slope), from + figure * Math.sin(slope));
+            case RowLabel.Beside beside -> { }
             case RowLabel.HeightOf(String line) -> chain.height(line, figure);
             case RowLabel.BreadthOf(String line) -> chain.breadth(line, figure);
         }

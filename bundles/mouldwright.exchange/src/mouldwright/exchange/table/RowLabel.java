@@ -15,8 +15,23 @@ sealed interface RowLabel {
     /** Half-breadths at a height. */
     record Waterline(double height) implements RowLabel { }
 
-    /** Heights at a distance from the centreline. */
-    record Buttock(double out) implements RowLabel { }
+    /** Heights at a distance from the centreline. @param edge of the section they are on */
+    record Buttock(double out, Edge edge) implements RowLabel { }
+
+    /** Distances from the centreline along a line that runs outward.
+     *  @param from  height at which it begins
+     *  @param slope radians from the level, upward */
+    record Diagonal(double from, double slope) implements RowLabel { }
+
+    /** What follows from the rest, such as girths. */
+    record Beside(String words) implements RowLabel { }
+
+    /** Where an upright line meets a section. */
+    enum Edge {
+        /** Once. */ ONLY,
+        /** Below. */ LOWER,
+        /** Above. */ UPPER
+    }
 
     /** Heights of a line. */
     record HeightOf(String line) implements RowLabel { }
@@ -53,6 +68,9 @@ sealed interface RowLabel {
     /** A plane with its distance. */
     Pattern PLANE = Pattern.compile("(wl|waterline|buttock|butt|bl)\\.?\\s*(.+)");
 
+    /** A diagonal by the height it begins at, and its slope where that is not 45 degrees. */
+    Pattern DIAGONAL = Pattern.compile("diagonals?\\s+(up|down)\\s+from\\s+(.+?)(?:\\s+at\\s+([\\d.]+)\\s*(?:deg|degrees|\u00b0))?");
+
     /** A line with what is given of it. */
     Pattern OF = Pattern.compile("(heights?|half[- ]breadths?)( of| at)?( the)?\\s+(.+)");
 
@@ -65,6 +83,11 @@ sealed interface RowLabel {
         Matcher plane = PLANE.matcher(words);
         if (plane.matches() && plane.group(2).chars().anyMatch(Character::isDigit))
             return plane(row, plane.group(1).startsWith("w"), plane.group(2), measure);
+        Matcher diagonal = DIAGONAL.matcher(words);
+        if (diagonal.matches())
+            return diagonal(row, diagonal, measure);
+        if (words.equals("girth") || words.equals("girths"))
+            return Optional.of(new Beside(words));
         Matcher of = OF.matcher(words);
         if (of.matches())
             return Optional.of(line(of.group(1).startsWith("height") ? Group.HEIGHTS : Group.BREADTHS, of.group(4)));
@@ -75,10 +98,25 @@ sealed interface RowLabel {
         return words.matches("[\\p{L}][\\p{L}\\p{N}_ ]*") && !words.startsWith("diag") ? Optional.of(line(group.get(), words)) : Optional.empty();
     }
 
-    private static Optional<RowLabel> plane(Grid.Row row, boolean level, String distance, Measure measure) {
-        Heading heading = Heading.of(distance);
-        OptionalDouble at = measure.length(row, 0, heading.unit().isPresent() ? heading.words() : distance, heading.unit());
-        return Optional.of(level ? new Waterline(at.orElse(0)) : new Buttock(Math.abs(at.orElse(0))));
+    private static Optional<RowLabel> diagonal(Grid.Row row, Matcher words, Measure measure) {
+        double degrees = words.group(3) == null ? 45 : Double.parseDouble(words.group(3));
+        OptionalDouble from = length(row, words.group(2), measure);
+        return from.isEmpty() || !(degrees > 0 && degrees < 90) ? Optional.empty()
+                : Optional.of(new Diagonal(from.getAsDouble(), Math.toRadians(words.group(1).equals("up") ? degrees : -degrees)));
+    }
+
+    private static OptionalDouble length(Grid.Row row, String written, Measure measure) {
+        Heading heading = Heading.of(written);
+        return measure.length(row, 0, heading.unit().isPresent() ? heading.words() : written, heading.unit());
+    }
+
+    private static Optional<RowLabel> plane(Grid.Row row, boolean level, String words, Measure measure) {
+        Edge edge = words.endsWith(" lower") ? Edge.LOWER : words.endsWith(" upper") ? Edge.UPPER : Edge.ONLY;
+        String distance = edge == Edge.ONLY ? words : words.substring(0, words.length() - " lower".length()).strip();
+        if (level && edge != Edge.ONLY)
+            return Optional.empty();
+        OptionalDouble at = length(row, distance, measure);
+        return Optional.of(level ? new Waterline(at.orElse(0)) : new Buttock(Math.abs(at.orElse(0)), edge));
     }
 
     private static RowLabel line(Group group, String words) {

@@ -10,7 +10,8 @@ import mouldwright.exchange.Corners;
 import mouldwright.exchange.SectionPoint;
 
 /** The points a table of offsets gives of one section. Those on waterlines follow one another upward, those on buttocks outward; how the two
- *  rows of points go between one another is not written, so the order is taken in which the outline is shortest. */
+ *  rows of points go between one another is not written, so the order is taken in which the outline is shortest. Of a section that closes above, buttocks go out below
+ *  and come back above. */
 final class SectionChains {
 
     /** Nearer than this two figures of a table mean one point, metres: less than tables are rounded to. */
@@ -21,6 +22,8 @@ final class SectionChains {
 
     private final List<SectionPoint> waterlines = new ArrayList<>();
     private final List<SectionPoint> buttocks = new ArrayList<>();
+    private final List<SectionPoint> above = new ArrayList<>();
+    private final List<SectionPoint> diagonals = new ArrayList<>();
     private final Map<String, Double> heights = new TreeMap<>();
     private final Map<String, Double> breadths = new TreeMap<>();
 
@@ -28,8 +31,12 @@ final class SectionChains {
         waterlines.add(SectionPoint.smooth(halfBreadth, height));
     }
 
-    void buttock(double out, double height) {
-        buttocks.add(SectionPoint.smooth(out, height));
+    void buttock(double out, double height, RowLabel.Edge edge) {
+        (edge == RowLabel.Edge.UPPER ? above : buttocks).add(SectionPoint.smooth(out, height));
+    }
+
+    void diagonal(double halfBreadth, double height) {
+        diagonals.add(SectionPoint.smooth(halfBreadth, height));
     }
 
     void height(String line, double height) {
@@ -48,20 +55,32 @@ final class SectionChains {
                 .map(line -> "a half-breadth of the " + line + " and no height").findFirst());
     }
 
-    /** The outline from the keel to the sheer. */
+    /** The outline from the keel to the sheer, or to where it closes above. */
     List<SectionPoint> outline() {
         waterlines.sort(Comparator.comparingDouble(SectionPoint::z));
         buttocks.sort(Comparator.comparingDouble(SectionPoint::y));
+        above.sort(Comparator.comparingDouble(SectionPoint::y));
         Optional<SectionPoint> keel = Optional.ofNullable(heights.get(RowLabel.KEEL))
-                .map(z -> SectionPoint.smooth(breadths.getOrDefault(RowLabel.KEEL, 0.0), z));
-        Optional<SectionPoint> sheer = Optional.ofNullable(heights.get(RowLabel.SHEER)).map(z -> SectionPoint.smooth(breadths.get(RowLabel.SHEER), z));
+                .map(z -> SectionPoint.smooth(breadths.getOrDefault(RowLabel.KEEL, 0.0), z))
+                .or(() -> above.isEmpty() || buttocks.isEmpty() || buttocks.getFirst().y() > SAME ? Optional.empty() : Optional.of(buttocks.removeFirst()));
+        Optional<SectionPoint> sheer = Optional.ofNullable(heights.get(RowLabel.SHEER)).map(z -> SectionPoint.smooth(breadths.get(RowLabel.SHEER), z))
+                .or(() -> above.isEmpty() || above.getFirst().y() > SAME ? Optional.empty() : Optional.of(above.removeFirst()));
+        keel.ifPresent(end -> buttocks.removeIf(point -> isClosure(point, end)));
+        sheer.ifPresent(end -> above.removeIf(point -> isClosure(point, end)));
+        buttocks.addAll(above.reversed());
         List<SectionPoint> merged = new ArrayList<>();
         keel.ifPresent(merged::add);
         new ShortestMerge(waterlines, buttocks).order(keel, sheer).forEach(point -> append(merged, point));
         sheer.ifPresent(end -> end(merged, end, keel.isPresent()));
+        diagonals.forEach(point -> insert(merged, point));
         thin(merged);
         knuckles().forEach(knuckle -> insert(merged, knuckle));
         return Corners.markedAtCentreline(merged);
+    }
+
+    /** A level line from the end of a section to the centreline closes it and is none of its points. */
+    private static boolean isClosure(SectionPoint point, SectionPoint end) {
+        return end.y() > SAME && point.y() < end.y() && Math.abs(point.z() - end.z()) <= SAME;
     }
 
     private static void append(List<SectionPoint> merged, SectionPoint point) {
@@ -75,14 +94,14 @@ final class SectionChains {
         append(merged, end);
     }
 
-    /** Leaves out points on buttocks that fall close beside one on a waterline: of two such points the rounding, and not the shape, gives the
+    /** Leaves out points on buttocks and diagonals that fall close beside one on a waterline: of two such points the rounding, and not the shape, gives the
      *  direction of a curve through both. */
     private void thin(List<SectionPoint> outline) {
         for (int i = outline.size() - 2; i > 0; i--) {
             SectionPoint before = outline.get(i - 1), here = outline.get(i), after = outline.get(i + 1);
             double back = before.distance(here), on = here.distance(after);
             boolean beside = back < on ? waterlines.contains(before) : waterlines.contains(after);
-            if (beside && buttocks.contains(here) && Math.min(back, on) < BESIDE * (back + on))
+            if (beside && (buttocks.contains(here) || diagonals.contains(here)) && Math.min(back, on) < BESIDE * (back + on))
                 outline.remove(i);
         }
     }

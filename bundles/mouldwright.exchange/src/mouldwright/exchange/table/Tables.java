@@ -14,7 +14,8 @@ import mouldwright.units.Units;
  *  mark is {@code knuckle} for a corner, or the name of the line that makes one.
  *
  *  <p>A table of offsets: stations across the top, below them {@code position}, heights of keel, buttocks and sheer, half-breadths of keel,
- *  waterlines and deck, and height and half-breadth of any further line. */
+ *  waterlines and deck, and height and half-breadth of any further line; diagonals; of a section that closes above, buttocks with their lower and
+ *  upper heights. Where a first column tells surfaces apart, as in the tables we write ourselves, the finished one is read. */
 public final class Tables {
 
     private Tables() { }
@@ -31,6 +32,8 @@ public final class Tables {
                     "a row of headings comes first, then the offsets");
         if (!faults.none())
             return new TableResult(Optional.empty(), faults.all());
+        if (Heading.of(grid.rows().getFirst().cell(0)).words().equals("surface"))
+            grid = grid.of("finished");
         List<String> first = grid.rows().getFirst().cells().stream().map(cell -> Heading.of(cell).words()).toList();
         Measure measure = new Measure(units, grid.commaParts(), faults);
         List<StationOffsets> stations = PointTable.isHead(first) ? new PointTable(grid, measure, faults).stations()

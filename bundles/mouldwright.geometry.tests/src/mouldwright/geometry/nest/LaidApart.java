@@ -44,8 +44,8 @@ final class LaidApart {
             for (int i = 0; i < laid.size(); i++) {
                 Envelope box = laid.get(i).getEnvelopeInternal();
                 assertThat(Math.min(box.getMinX(), box.getMinY())).isGreaterThanOrEqualTo(order.margin() - ROUNDING);
-                assertThat(box.getMaxX()).isLessThanOrEqualTo(order.length() - order.margin() + ROUNDING);
-                assertThat(box.getMaxY()).isLessThanOrEqualTo(order.width() - order.margin() + ROUNDING);
+                assertThat(box.getMaxX()).isLessThanOrEqualTo(nest.taken().get(sheet).length() - order.margin() + ROUNDING);
+                assertThat(box.getMaxY()).isLessThanOrEqualTo(nest.taken().get(sheet).width() - order.margin() + ROUNDING);
                 for (int j = 0; j < i; j++) {
                     assertThat(laid.get(i).intersection(laid.get(j)).getArea()).as("overlap").isLessThan(ROUNDING);
                     assertThat(order.kerf() == 0 || laid.get(i).distance(laid.get(j)) >= order.kerf() - ROUNDING).as("a kerf apart").isTrue();

@@ -196,4 +196,36 @@ class NestTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new NestOrder(1, 0.02, 0, 0.01, List.of(), 1, 1));
         assertThatIllegalArgumentException().isThrownBy(() -> board("none", 0, 1));
     }
+
+    /** Closed form: five squares of one metre cost 6 on five small sheets, 8 on two large ones, and 5.2 on one of each. */
+    @Test void ofTwoSizesTheCheapestTogetherAreTaken() {
+        NestPart[] five = IntStream.range(0, 5).mapToObj(k -> board("b" + k, 1, 1)).toArray(NestPart[]::new);
+        Nest nest = Nester.nest(new NestOrder(List.of(new NestSheet(1, 1, 1.2), new NestSheet(2, 2, 4)), 0, 0, List.of(five), 40, 1), progress -> { }, () -> false);
+        LaidApart.check(nest);
+        assertThat(nest.cost()).isCloseTo(5.2, offset(1e-12));
+        assertThat(nest.taken()).extracting(NestSheet::length).containsExactlyInAnyOrder(1.0, 2.0);
+    }
+
+    /** Four on the large sheet cost 4; with the small ones at 0.9 they cost 3.6, though they are four. */
+    @Test void aCheapSizeIsTakenThoughItTakesMoreSheets() {
+        NestPart[] four = IntStream.range(0, 4).mapToObj(k -> board("b" + k, 1, 1)).toArray(NestPart[]::new);
+        Nest nest = Nester.nest(new NestOrder(List.of(new NestSheet(2, 2, 4), new NestSheet(1, 1, 0.9)), 0, 0, List.of(four), 40, 1), progress -> { }, () -> false);
+        assertThat(nest.sheets()).isEqualTo(4);
+        assertThat(nest.leastSheets()).as("all on the largest").isEqualTo(1);
+    }
+
+    @Test void aPartThatFitsOnlyTheLargerSizeBringsOneAlong() {
+        Nest nest = Nester.nest(new NestOrder(List.of(new NestSheet(1, 1, 1), new NestSheet(3, 1.5, 9)), 0.003, 0.01, List.of(board("long", 2.5, 0.2), board("short", 0.5, 0.5)), 20, 1),
+                progress -> { }, () -> false);
+        LaidApart.check(nest);
+        assertThat(nest.tooLarge()).isEmpty();
+        assertThat(nest.taken()).as("the short one lies beside it").extracting(NestSheet::length).containsExactly(3.0);
+    }
+
+    @Test void withTwoSizesTooTheSameOrderGivesTheSameLayout() {
+        NestOrder order = new NestOrder(List.of(NestSheet.byArea(1.5, 0.8), NestSheet.byArea(1, 0.7)), 0.004, 0.01, List.of(lots()), 60, 7);
+        Nest once = Nester.nest(order, progress -> { }, () -> false);
+        LaidApart.check(once);
+        assertThat(Nester.nest(order, progress -> { }, () -> false).placements()).isEqualTo(once.placements());
+    }
 }

@@ -30,12 +30,18 @@ public final class Jointing {
         /** What of the part the joint takes on both sides of its middle, metres. */
         double half();
 
+        /** How far joints of two layers glued to each other stay apart, middle to middle, metres: where one is jointed the other runs through over as
+         *  much glue line as the joint itself has; common practice. */
+        double apart();
+
         /** Both are planed to a slope and lie over each other.
          *  @param length of the slope, metres */
         record Scarf(double length) implements Join {
             @Override public double past() { return length / 2; }
 
             @Override public double half() { return length / 2; }
+
+            @Override public double apart() { return 2 * length; }
         }
 
         /** They meet in a butt, and a strap is glued over it. @param length of the strap across the joint, metres */
@@ -43,6 +49,8 @@ public final class Jointing {
             @Override public double past() { return 0; }
 
             @Override public double half() { return length / 2; }
+
+            @Override public double apart() { return length; }
         }
     }
 
@@ -64,10 +72,17 @@ public final class Jointing {
      *  @param join   how its pieces are joined
      *  @return the joints, in order; empty where no pieces fit */
     public static Optional<List<Joint>> joints(PlatePart part, double width, double length, Join join) {
+        return joints(part, width, length, join, List.of(), 0);
+    }
+
+    /** The same for a layer that is glued to one jointed elsewhere.
+     *  @param others joints of its neighbour
+     *  @param apart  how far its own stay away from these, middle to middle, metres */
+    public static Optional<List<Joint>> joints(PlatePart part, double width, double length, Join join, List<Joint> others, double apart) {
         for (int pieces = 2; pieces <= MOST; pieces++)
             for (boolean strict : new boolean[] { true, false })
                 for (boolean upright : new boolean[] { false, true }) {
-                    List<Joint> joints = joints(part, pieces, upright, join, strict);
+                    List<Joint> joints = joints(part, pieces, upright, join, strict, others, apart);
                     if (joints.size() == pieces - 1 && pieces(part.wood(), joints, join).stream().flatMap(piece -> piece.pieces().stream())
                             .allMatch(piece -> fits(piece, width, length)))
                         return Optional.of(joints);
@@ -75,14 +90,15 @@ public final class Jointing {
         return Optional.empty();
     }
 
-    private static List<Joint> joints(PlatePart part, int pieces, boolean upright, Join join, boolean strict) {
+    private static List<Joint> joints(PlatePart part, int pieces, boolean upright, Join join, boolean strict, List<Joint> others, double apart) {
         double low = upright ? part.outer().minY() : part.outer().minZ(), high = upright ? part.outer().maxY() : part.outer().maxZ();
         double pitch = (high - low) / pieces;
         List<Joint> joints = new ArrayList<>();
         for (int k = 1; k < pieces; k++)
             for (double nudge : NUDGES) {
                 Joint joint = new Joint(upright, low + (k + nudge) * pitch);
-                if (!strict || clear(part, joint, join)) {
+                boolean away = others.stream().allMatch(other -> other.upright() == joint.upright() && Math.abs(other.at() - joint.at()) >= apart);
+                if (away && (!strict || clear(part, joint, join))) {
                     joints.add(joint);
                     break;
                 }

@@ -41,6 +41,14 @@ public final class PartPieces {
         return pieces.made;
     }
 
+    /** The pieces alone: of a layer whose butts are held together by the layers it is glued to.
+     *  @param joints one at least, all level or all upright */
+    public static List<PlatePart> ofLayer(PlatePart part, List<Joint> joints, Join join) {
+        PartPieces pieces = new PartPieces(part, joints, join);
+        pieces.cut();
+        return pieces.made;
+    }
+
     private void cut() {
         List<Region> bands = Jointing.pieces(part.wood(), joints, join);
         List<Outline> outlines = new ArrayList<>();

@@ -2,7 +2,8 @@ package mouldwright.geometry.nest;
 
 import java.util.SplittableRandom;
 
-/** Small changes of a plan: two parts change places, a part is laid earlier or later, or places are judged another way. */
+/** Small changes of a plan: two parts change places, a part is laid earlier or later, places are judged another way, or a sheet is begun with another
+ *  size. */
 final class Change {
     private static final int KINDS = 8;
 
@@ -13,7 +14,8 @@ final class Change {
         this.random = new SplittableRandom(seed * 1_000_003L + number);
     }
 
-    Layout.Plan of(Layout.Plan plan, int strength) {
+    /** @param stock how many sizes of sheets there are @param sheets the plan took */
+    Layout.Plan of(Layout.Plan plan, int strength, int stock, int sheets) {
         int[] sequence = plan.sequence().clone();
         SheetFilling.Favour favour = plan.favour();
         for (int k = 0; k < strength; k++) {
@@ -28,7 +30,16 @@ final class Change {
                 default -> move(sequence, from, to);
             }
         }
-        return new Layout.Plan(sequence, favour);
+        return new Layout.Plan(sequence, favour, stock > 1 && random.nextBoolean() ? sizes(plan, stock, sheets) : plan.sizes());
+    }
+
+    /** Another size for one of the sheets. */
+    private int[] sizes(Layout.Plan plan, int stock, int sheets) {
+        int[] sizes = new int[Math.max(1, sheets) + 1];
+        for (int k = 0; k < sizes.length; k++)
+            sizes[k] = plan.size(k);
+        sizes[random.nextInt(sizes.length)] = random.nextInt(stock);
+        return sizes;
     }
 
     private static void move(int[] sequence, int from, int to) {

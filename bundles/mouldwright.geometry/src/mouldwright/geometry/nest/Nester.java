@@ -29,7 +29,7 @@ public final class Nester {
     private final BooleanSupplier cancelled;
     private final List<NestPart> parts = new ArrayList<>();
     private final List<NestPart> tooLarge = new ArrayList<>();
-    private final int length, width;
+    private final List<SheetSize> stock;
 
     private List<List<Silhouette>> shapes = List.of();
 
@@ -40,8 +40,8 @@ public final class Nester {
         this.order = order;
         this.progress = progress;
         this.cancelled = cancelled;
-        this.length = units(order.length() - 2 * order.margin() + order.kerf());
-        this.width = units(order.width() - 2 * order.margin() + order.kerf());
+        this.stock = order.sheets().stream().map(sheet -> new SheetSize(units(sheet.length() - 2 * order.margin() + order.kerf()),
+                units(sheet.width() - 2 * order.margin() + order.kerf()), sheet.cost())).toList();
     }
 
     private static int units(double metres) {
@@ -59,35 +59,41 @@ public final class Nester {
         sort();
         shapes = shapes(STRIPS);
         List<Layout.Plan> opening = opening();
-        best = Layout.of(opening.getFirst(), Optional.empty(), shapes, length, width, () -> false).orElseThrow();
-                tried = 1;
+        best = Layout.of(opening.getFirst(), Optional.empty(), shapes, stock, () -> false).orElseThrow();
+        tried = 1;
         boolean stopped = parts.size() > 1 && !(round(opening.subList(1, Math.min(opening.size(), order.trials()))) && search());
         if (!stopped)
             layFinely();
-        return new Nest(order, placements(), tooLarge, best.sheets().size(), NestOrder.leastSheets(order, parts), usedLength(), tried, stopped);
+        List<NestSheet> taken = best.sheets().stream().map(sheet -> order.sheets().get(stock.indexOf(sheet.size()))).toList();
+        return new Nest(order, placements(), tooLarge, taken, NestOrder.leastSheets(order, parts), usedLength(), tried, stopped);
     }
 
     /** Coarse strips lose some millimetres wherever an edge runs along the sheet. */
     private void layFinely() {
-        Layout.of(best.plan(), Optional.empty(), shapes(FINE_STRIPS), length, width, cancelled).filter(fine -> Layout.BETTER.compare(fine, best) < 0)
+        Layout.of(best.plan(), Optional.empty(), shapes(FINE_STRIPS), stock, cancelled).filter(fine -> Layout.BETTER.compare(fine, best) < 0)
                 .ifPresent(fine -> best = fine);
     }
 
     private void sort() {
         for (NestPart part : order.parts())
-            (part.turns().degrees().stream().anyMatch(turn -> SilhouetteTracer.fits(part, turn, order.kerf(), length, width)) ? parts : tooLarge).add(part);
+            (part.turns().degrees().stream().anyMatch(turn -> fits(part, turn)) ? parts : tooLarge).add(part);
+    }
+
+    private boolean fits(NestPart part, int turn) {
+        return stock.stream().anyMatch(size -> SilhouetteTracer.fits(part, turn, order.kerf(), size.length(), size.width()));
     }
 
     /** Every part at every angle that fits a sheet; parts alike share their drawings. */
     private List<List<Silhouette>> shapes(int strips) {
         Map<Shape, List<Silhouette>> drawn = new HashMap<>();
+        int width = stock.stream().mapToInt(SheetSize::width).min().orElseThrow();
         return parts.stream().map(part -> drawn.computeIfAbsent(Shape.of(part), key -> turned(part, Math.max(1, width / strips)))).toList();
     }
 
     private List<Silhouette> turned(NestPart part, int strip) {
         List<Silhouette> turned = new ArrayList<>();
         for (int degrees : part.turns().degrees()) {
-            if (SilhouetteTracer.fits(part, degrees, order.kerf(), length, width)) {
+            if (fits(part, degrees)) {
                 Silhouette shape = SilhouetteTracer.trace(part, degrees, order.kerf(), strip);
                 if (turned.stream().noneMatch(shape::sameAs))
                     turned.add(shape);
@@ -103,7 +109,7 @@ public final class Nester {
         }
     }
 
-    /** Large before small, by four measures of size, each with two ways of judging a place. */
+    /** Large before small, by four measures of size, each with two ways of judging a place, all on each size of sheet. */
     private List<Layout.Plan> opening() {
         List<Comparator<Integer>> sizes = List.of(
                 Comparator.comparingDouble(i -> -parts.get(i).outer().area()),
@@ -113,7 +119,9 @@ public final class Nester {
         List<Layout.Plan> plans = new ArrayList<>();
         for (SheetFilling.Favour favour : List.of(SheetFilling.Favour.REACH, SheetFilling.Favour.MIDDLE))
             for (Comparator<Integer> size : sizes)
-                plans.add(new Layout.Plan(IntStream.range(0, parts.size()).boxed().sorted(size.thenComparing(i -> i)).mapToInt(i -> i).toArray(), favour));
+                for (int sheet = 0; sheet < stock.size(); sheet++)
+                    plans.add(new Layout.Plan(IntStream.range(0, parts.size()).boxed().sorted(size.thenComparing(i -> i)).mapToInt(i -> i).toArray(), favour,
+                            new int[] { sheet }));
         return plans;
     }
 
@@ -124,7 +132,7 @@ public final class Nester {
             int strength = 1 + barren / PATIENCE;
             List<Layout.Plan> plans = new ArrayList<>();
             for (int k = 0; k < Math.min(BATCH, order.trials() - tried); k++)
-                plans.add(new Change(order.seed(), (long) round * BATCH + k).of(best.plan(), strength));
+                plans.add(new Change(order.seed(), (long) round * BATCH + k).of(best.plan(), strength, stock.size(), best.sheets().size()));
             Layout before = best;
             if (!round(plans))
                 return false;
@@ -138,7 +146,7 @@ public final class Nester {
     private boolean round(List<Layout.Plan> plans) {
         Layout known = best;
         List<Optional<Layout>> layouts = IntStream.range(0, plans.size()).parallel()
-                .mapToObj(k -> Layout.of(plans.get(k), Optional.of(known), shapes, length, width, cancelled)).toList();
+                .mapToObj(k -> Layout.of(plans.get(k), Optional.of(known), shapes, stock, cancelled)).toList();
         for (int k = 0; k < plans.size(); k++)
             if (layouts.get(k).isPresent()) {
                 tried++;

@@ -45,15 +45,21 @@ final class SheetFilling {
 
     private static final int STEPS = 40;
 
+    private final SheetSize size;
     private final int length, width, step;
     private final List<Spot> laid = new ArrayList<>();
     private final List<List<Silhouette>> noRoom = new ArrayList<>();
     private int[] levels = new int[0];
 
-    SheetFilling(int length, int width) {
-        this.length = length;
-        this.width = width;
+    SheetFilling(SheetSize size) {
+        this.size = size;
+        this.length = size.length();
+        this.width = size.width();
         this.step = Math.max(1, width / STEPS);
+    }
+
+    SheetSize size() {
+        return size;
     }
 
     List<Spot> laid() {

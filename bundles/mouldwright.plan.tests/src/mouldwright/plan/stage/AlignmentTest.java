@@ -4,8 +4,15 @@ import static mouldwright.plan.stage.Plans.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Optional;
+import mouldwright.geometry.frame.PlatePart;
 import mouldwright.plan.Alignment;
+import mouldwright.plan.BuildPlan;
+import mouldwright.plan.spec.Fittings;
+import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Survey;
+import mouldwright.units.Dimension;
 import org.junit.jupiter.api.Test;
 
 /** What plates are set up by. Diagonals go by Pythagoras in three dimensions. */
@@ -44,6 +51,18 @@ class AlignmentTest {
     @Test void datumPointsLieOutsideTheBroadestPlate() {
         assertThat(CONE.half()).isGreaterThan(0.5);
         assertThat(CONE.half() / 0.05).isCloseTo(Math.rint(CONE.half() / 0.05), within(1e-9));
+    }
+
+    @Test void datumPointsLieOnTheBoardWhereThereIsOne() { // 500 mm and a margin of 60: 10 mm inside the edge at most
+        Frame plain = Specs.frame(0.012);
+        Fittings none = Fittings.assumed();
+        Fittings board = new Fittings(none.holes(), none.places(), none.join(), Optional.of(new Fittings.Base(plain.sheet(), Specs.given("margin", Dimension.LENGTH, 0.06), plain.origin())),
+                none.strongback(), none.gauge());
+        BuildPlan based = plan(Specs.cone().frame(new Frame(plain.sheet(), plain.thickness(), plain.clearance(), plain.edges(), plain.rim(), List.of(), plain.tolerance(), board, plain.origin())));
+        double half = based.alignment().orElseThrow().half();
+        assertThat(half).isGreaterThan(0.5).isLessThanOrEqualTo(0.55);
+        assertThat(based.parts().stream().filter(part -> part.kind() == PlatePart.Kind.BASE).flatMap(part -> part.scores().stream()).filter(score -> score.label().startsWith("datum")))
+                .hasSize(2).allSatisfy(score -> assertThat(Math.abs(score.points().getFirst().z())).isEqualTo(half));
     }
 
     @Test void theLastReadingOfASurveyIsHeldToTheTolerance() {

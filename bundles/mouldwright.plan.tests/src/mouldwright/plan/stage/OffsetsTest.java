@@ -78,4 +78,13 @@ class OffsetsTest {
                 .station("C", 0.8, Specs.circle(0.3, 0.5)).frame(Specs.frame(0.012))), 0.1).orElseThrow();
         assertThat(table.rows()).filteredOn(row -> row.surface() == Surface.PLATE).isNotEmpty().allSatisfy(row -> assertThat(row.values().get(1)).isEmpty());
     }
+
+    @Test void keelAndSheerOfAHullStandInTheTableByName() { // the sheer of Wigley's hull is its waterline: half its breadth amidships, at its draught
+        OffsetTable table = hull();
+        assertThat(rows(table, Measure.LINE_HALF_BREADTH)).singleElement().satisfies(row -> {
+            assertThat(row.line()).isEqualTo("sheer");
+            assertThat(row.values().get(9).getAsDouble()).isCloseTo(BREADTH / 2, within(1e-9));
+        });
+        assertThat(rows(table, Measure.LINE_HEIGHT).getFirst().values()).allSatisfy(height -> assertThat(height.getAsDouble()).isCloseTo(DRAUGHT, within(1e-9)));
+    }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import mouldwright.geometry.frame.PlatePart;
 import mouldwright.geometry.frame.PlatePart.Opening;
 import mouldwright.geometry.frame.PlatePart.Score;
@@ -17,6 +18,7 @@ import mouldwright.plan.spec.Defaults;
 import mouldwright.plan.spec.Fittings;
 import mouldwright.plan.spec.Frame;
 import mouldwright.plan.spec.Given;
+import mouldwright.plan.spec.Sheet;
 import mouldwright.units.Dimension;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -175,7 +177,7 @@ class PlatePartsTest {
     @Test void theBaseReachesItsMarginPastThePlatesAllRound() { // closed form: 1.2 m by 0.6 m and 150 mm
         BuildPlan plan = plan(Specs.cylinder().frame(based()));
         assertThat(part(plan, "base").area()).isCloseTo(1.5 * 0.9, Percentage.withPercentage(0.01));
-        assertThat(part(plan, "base").scores()).filteredOn(score -> score.use() == Score.Use.STATION).extracting(Score::label).containsExactly("S1", "S2", "S3", "S4");
+        assertThat(part(plan, "base").scores()).filteredOn(score -> score.use() == Score.Use.STATION).extracting(Score::label).containsExactly("S1", "S2", "S3", "S4", "datum P", "datum S");
         assertThat(Plans.value(plan, "frame.base.mass")).isCloseTo(1.5 * 0.9 * 0.012 * 695, Percentage.withPercentage(0.01));
     }
 
@@ -195,5 +197,64 @@ class PlatePartsTest {
         assertThat(plan.parts()).noneMatch(part -> part.kind() == PlatePart.Kind.BACKBONE);
         assertThat(plan.members()).singleElement().satisfies(member -> assertThat(member.length()).isCloseTo(1.2, within(1e-12)));
         assertThat(plan.parts().getFirst().openings().getFirst().ring().maxY()).isCloseTo(0.0452 / 2, within(1e-9));
+    }
+
+    @Test void aPartIsJoinedWhenTheMarginOfItsOwnSheetLeavesItNoRoom() { // a disc of 600 mm on 1220: 310 mm are left on both sides
+        assertThat(plan(Specs.cylinder().frame(onSheet(0.3099))).parts()).noneMatch(part -> part.key().contains(".1"));
+        assertThat(plan(Specs.cylinder().frame(onSheet(0.3111))).parts()).anyMatch(part -> part.key().endsWith(".1"));
+    }
+
+    private static Frame onSheet(double margin) {
+        Frame plain = Specs.frame(0.012);
+        Sheet ply = plain.sheet();
+        Sheet edged = new Sheet(ply.name(), ply.width(), ply.length(), ply.thickness(), ply.density(), ply.kerf(), Optional.of(Specs.given("margin", Dimension.LENGTH, margin)), ply.grain(),
+                ply.stock());
+        return new Frame(edged, plain.thickness(), plain.clearance(), plain.edges(), plain.rim(), List.of(), plain.tolerance(), plain.origin());
+    }
+
+    @Test void aPartThatFitsALargerSizeOfItsSheetIsLeftWhole() {
+        Frame narrow = onSheet(0.3111);
+        Sheet ply = narrow.sheet();
+        Sheet stocked = new Sheet(ply.name(), ply.width(), ply.length(), ply.thickness(), ply.density(), ply.kerf(), ply.margin(), ply.grain(), ply.stock(),
+                List.of(new Sheet.Size(Specs.given("width", Dimension.LENGTH, 1.525), Specs.given("length", Dimension.LENGTH, 3.050), OptionalDouble.empty())));
+        assertThat(plan(Specs.cylinder().frame(new Frame(stocked, narrow.thickness(), narrow.clearance(), narrow.edges(), narrow.rim(), List.of(), narrow.tolerance(), narrow.origin()))).parts())
+                .noneMatch(part -> part.key().endsWith(".1"));
+    }
+
+    /** Common practice: where one layer is jointed its neighbours run through, over as much as the joint itself takes: 16 thicknesses of a butt's strap, twice the
+     *  8 of a scarf. */
+    @Test void jointsOfNeighbouringLayersOfABackboneAreStaggered() {
+        for (Fittings.Join join : List.of(new Fittings.Join.Strap(Optional.empty()), new Fittings.Join.Scarf(Defaults.scarf()))) {
+            Frame frame = withBackbone(Defaults.rim(), 0.060, 0.090, 0.4);
+            Fittings plain = Fittings.assumed();
+            BuildPlan plan = plan(longCylinder().frame(fitted(frame, new Fittings(plain.holes(), plain.places(), join, plain.base(), plain.strongback(), plain.gauge()))));
+            List<PlatePart> odd = pieces(plan, "backbone.1.odd."), even = pieces(plan, "backbone.1.even.");
+            assertThat(odd.getFirst().quantity() + even.getFirst().quantity()).isEqualTo(5);
+            assertThat(plan.parts()).noneMatch(part -> part.key().startsWith("backbone.1.") && part.kind() == PlatePart.Kind.STRAP);
+            for (int i = 0; i + 1 < odd.size(); i++)
+                for (int j = 0; j + 1 < even.size(); j++)
+                    assertThat(Math.abs(joint(odd, i) - joint(even, j))).isGreaterThanOrEqualTo(16 * 0.0117 - 1e-9);
+            assertThat(odd.getFirst().notes()).extracting(PlatePart.Note::words).anySatisfy(words -> assertThat(words).matches("joints of neighbouring layers \\d+ mm apart"));
+            double length = odd.getLast().outer().maxY() - odd.getFirst().outer().minY();
+            assertThat(even.getLast().outer().maxY() - even.getFirst().outer().minY()).isCloseTo(length, within(1e-9));
+        }
+    }
+
+    private static List<PlatePart> pieces(BuildPlan plan, String key) {
+        List<PlatePart> pieces = plan.parts().stream().filter(part -> part.key().startsWith(key)).toList();
+        assertThat(pieces).hasSizeGreaterThan(1);
+        return pieces;
+    }
+
+    /** Its middle: pieces of a butt meet there, those of a scarf lie over each other. */
+    private static double joint(List<PlatePart> pieces, int i) {
+        return 0.5 * (pieces.get(i).outer().maxY() + pieces.get(i + 1).outer().minY());
+    }
+
+    private static Specs longCylinder() {
+        Specs specs = new Specs();
+        for (int i = 0; i < 7; i++)
+            specs.station("S" + (i + 1), 0.5 * i, Specs.circle(0.3, 0.5));
+        return specs;
     }
 }

@@ -18,6 +18,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import mouldwright.model.Amount;
 import mouldwright.model.Document;
@@ -159,7 +160,15 @@ final class MaterialReader {
                 figures.given("sheet length", LENGTH, m.getLength()).orElseGet(Defaults::sheetLength),
                 required("sheet thickness", LENGTH, m.getThickness(), m, PlugPackage.Literals.SHEET__THICKNESS),
                 figures.given("sheet density", DENSITY, m.getDensity()).orElseGet(Defaults::sheetDensity),
-                figures.given("kerf", LENGTH, m.getKerf()), figures.given("margin", LENGTH, m.getMargin()), grain(m), sheetStock(m)));
+                figures.given("kerf", LENGTH, m.getKerf()), figures.given("margin", LENGTH, m.getMargin()), grain(m), sheetStock(m), sizes(m)));
+    }
+
+    private List<Sheet.Size> sizes(mouldwright.model.Sheet m) {
+        List<Sheet.Size> sizes = new ArrayList<>();
+        for (mouldwright.model.SheetSize size : m.getAlso())
+            figures.given("sheet width", LENGTH, size.getWidth()).ifPresent(width -> figures.given("sheet length", LENGTH, size.getLength()).ifPresent(length ->
+                    sizes.add(new Sheet.Size(width, length, figures.number(size.getPrice(), size, PlugPackage.Literals.SHEET_SIZE__PRICE).map(OptionalDouble::of).orElse(OptionalDouble.empty())))));
+        return sizes;
     }
 
     private static Sheet.Grain grain(mouldwright.model.Sheet m) {

@@ -33,6 +33,15 @@ public record SheetLayout(Sheet sheet, double thickness, Given kerf, Given margi
 
     /** What is left whole of the last sheet past its last part and the cut, m. */
     public double lengthLeft() {
-        return Math.max(0, nest.order().length() - nest.usedLength() - kerf.likely());
+        return nest.taken().isEmpty() ? 0 : Math.max(0, nest.taken().getLast().length() - nest.usedLength() - kerf.likely());
+    }
+
+    /** Whether sizes were chosen by what they cost; else by their area. */
+    public boolean priced() {
+        return priced(sheet);
+    }
+
+    static boolean priced(Sheet sheet) {
+        return sheet.sizes().stream().allMatch(size -> size.price().isPresent());
     }
 }

@@ -1,5 +1,6 @@
 package mouldwright.plan.spec;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -35,6 +36,13 @@ public record Frame(Sheet sheet, Given thickness, Given clearance, Edges edges, 
         public Backbone(Given width, Given depth, Given above, Origin origin) {
             this(width, depth, above, false, false, origin);
         }
+    }
+
+    /** Every sheet material its parts are cut from, each once: that of the plates first. */
+    public List<Sheet> sheets() {
+        List<Sheet> sheets = new ArrayList<>(List.of(sheet));
+        fittings.base().map(Fittings.Base::sheet).filter(other -> !other.name().equals(sheet.name())).ifPresent(sheets::add);
+        return sheets;
     }
 
     /** Layers of the sheet a backbone is glued up of: as many as come nearest to its width, one at least. */

@@ -19,6 +19,8 @@ final class Aligning {
     private static final double STEP = 0.050;
     /** The unit of the 3-4-5 triangle is a whole number of these, m. */
     private static final double UNIT = 0.010;
+    /** What a point is marked inside the edge of the board, m: a pencil cross has room there. */
+    private static final double EDGE = 0.010;
 
     private final Spec spec;
     private final Frame frame;
@@ -35,12 +37,19 @@ final class Aligning {
         if (made.plates().size() < 2)
             return Optional.empty();
         double x = made.plates().getFirst().plate().x();
-        double broadest = made.plates().stream().map(one -> one.plate().cut()).mapToDouble(cut -> Math.max(cut.maxY(), -cut.minY())).max().orElse(0);
-        double half = (Math.ceil(broadest / STEP) + 1) * STEP;
+        double half = half(frame, made);
         double unit = Math.max(1, Math.floor(Math.min(half / 3, (made.plates().getLast().plate().x() - x) / 4) / UNIT)) * UNIT;
         Optional<Double> common = HeightLine.of(made);
         return Optional.of(new Alignment(x, half, new Alignment.Square(3 * unit, 4 * unit, 5 * unit), frame.tolerance().likely(), holes(),
                 made.plates().stream().map(one -> row(one, x, half, common)).toList()));
+    }
+
+    /** How far the datum points lie off the centreline, m: past the broadest plate, and on the board where there is one. */
+    static double half(Frame frame, FrameMeasures made) {
+        double broadest = made.plates().stream().map(one -> one.plate().cut()).mapToDouble(cut -> Math.max(cut.maxY(), -cut.minY())).max().orElse(0);
+        double half = (Math.ceil(broadest / STEP) + 1) * STEP;
+        double board = frame.fittings().base().map(base -> Math.floor((broadest + base.margin().likely() - EDGE) / UNIT + 1e-9) * UNIT).orElse(half);
+        return board > broadest ? Math.min(half, board) : half;
     }
 
     private List<Alignment.Hole> holes() {

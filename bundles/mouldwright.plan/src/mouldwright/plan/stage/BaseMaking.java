@@ -17,6 +17,9 @@ import mouldwright.plan.spec.Frame;
 /** Makes what the plates are set up on: the board, seen from above with aft to the right and starboard up, and the ladder under it. */
 final class BaseMaking {
 
+    /** Half the length of a cross, m. */
+    private static final double CROSS = 0.010;
+
     private final Frame frame;
     private final FrameMeasures made;
 
@@ -36,8 +39,18 @@ final class BaseMaking {
         List<Score> scores = new ArrayList<>(List.of(new Score(Score.Use.CENTRELINE, List.of(new PlanePoint(from, 0), new PlanePoint(to, 0)), false, "centreline")));
         for (FrameMeasures.Made one : made.plates())
             scores.add(new Score(Score.Use.STATION, List.of(new PlanePoint(one.plate().x(), -half), new PlanePoint(one.plate().x(), half)), false, one.border().name()));
+        scores.addAll(datumPoints());
         return new PlatePart("base", PlatePart.Kind.BASE, "Base", outline, List.of(), List.of(), scores, List.of(), List.of(),
                 NoteSpace.write(Region.of(outline), List.of("Base", "seen from above, starboard up")), base.sheet().name(), base.sheet().thickness().likely(), 1);
+    }
+
+    /** Crosses on the first line, by which diagonals are taken. */
+    private List<Score> datumPoints() {
+        double half = Aligning.half(frame, made), x = made.plates().getFirst().plate().x();
+        List<Score> crosses = new ArrayList<>();
+        for (double y : new double[] { -half, half })
+            crosses.add(new Score(Score.Use.STATION, List.of(new PlanePoint(x - CROSS, y), new PlanePoint(x + CROSS, y)), false, y < 0 ? "datum P" : "datum S"));
+        return crosses;
     }
 
     /** Breadth of the broadest plate, taken alike on both sides, m. */

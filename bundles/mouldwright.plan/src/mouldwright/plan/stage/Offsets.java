@@ -7,12 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import mouldwright.geometry.loft.Side;
 import mouldwright.geometry.loft.Slice;
+import mouldwright.geometry.loft.SurfacePoint;
 import mouldwright.geometry.plane.Crosscut;
 import mouldwright.geometry.plane.Outline;
 import mouldwright.geometry.plane.PlanePoint;
 import mouldwright.geometry.plane.Region;
+import mouldwright.geometry.section.Mark;
 import mouldwright.geometry.section.SectionKind;
 import mouldwright.plan.BuildPlan;
 import mouldwright.plan.OffsetTable;
@@ -35,7 +38,7 @@ public final class Offsets {
     /** A station with what is measured at it.
      *  @param finished its section
      *  @param plate    cut line of its plate */
-    private record Section(Station station, double x, Region finished, double girth, Optional<Region> plate) { }
+    private record Section(Station station, double x, Slice slice, Region finished, double girth, Optional<Region> plate) { }
 
     private Offsets(ShapeMeasures shape, Map<String, Region> plates) {
         this.shape = shape;
@@ -43,7 +46,7 @@ public final class Offsets {
             double x = station.x() * shape.scale();
             Slice slice = shape.plug().at(x, x >= shape.plug().endX() ? Side.FORWARD : Side.AFT);
             boolean pinched = slice.isDegenerate();
-            sections.add(new Section(station, x, pinched ? Region.EMPTY : Region.of(slice.outline(CHORD)), pinched ? 0 : slice.girth(),
+            sections.add(new Section(station, x, slice, pinched ? Region.EMPTY : Region.of(slice.outline(CHORD)), pinched ? 0 : slice.girth(),
                     Optional.ofNullable(plates.get(station.name()))));
         }
     }
@@ -86,6 +89,8 @@ public final class Offsets {
             if (surface == Surface.PLATE && sections.stream().noneMatch(section -> section.plate().isPresent()))
                 continue;
             lines(surface, on, every, extents, rows);
+            if (surface == Surface.FINISHED)
+                marks(rows);
             rows.add(row(surface, Measure.DIAGONAL_UP, 0, on, region -> diagonal(region, middle, 1)));
             rows.add(row(surface, Measure.DIAGONAL_DOWN, 0, on, region -> diagonal(region, middle, -1)));
             rows.add(surface == Surface.PLATE ? row(surface, Measure.GIRTH, 0, on, region -> OptionalDouble.of(region.pieces().getFirst().length()))
@@ -110,6 +115,35 @@ public final class Offsets {
                 return spans.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(spans.getLast().to());
             }));
         }
+    }
+
+    /** Lines of the body and corners between them, to starboard, and the ends of a half section that do not lie on the centreline. */
+    private void marks(List<Row> rows) {
+        List<Mark> marks = shape.plug().marks();
+        int corners = 0;
+        for (int k = 0; k < marks.size(); k++) {
+            boolean end = k == 0 || k + 1 == marks.size();
+            if (end && shape.plug().kind() == SectionKind.FULL || !end && marks.get(k).line().isEmpty() && !marks.get(k).knuckle())
+                continue;
+            int mark = k;
+            List<SurfacePoint> places = sections.stream().map(section -> place(section.slice(), mark)).toList();
+            if (places.stream().anyMatch(place -> place.y() < -CHORD) || end && places.stream().allMatch(place -> place.y() <= CHORD))
+                continue;
+            String name = end ? k == 0 ? "keel" : "sheer" : marks.get(k).line().orElse("knuckle " + ++corners);
+            rows.add(of(Measure.LINE_HEIGHT, name, places, SurfacePoint::z));
+            rows.add(of(Measure.LINE_HALF_BREADTH, name, places, SurfacePoint::y));
+        }
+    }
+
+    private static SurfacePoint place(Slice slice, int mark) {
+        return mark < slice.stretches() ? slice.point(mark, 0) : slice.point(mark - 1, 1);
+    }
+
+    private Row of(Measure measure, String name, List<SurfacePoint> places, ToDoubleFunction<SurfacePoint> figure) {
+        List<OptionalDouble> values = new ArrayList<>();
+        for (int i = 0; i < sections.size(); i++)
+            values.add(sections.get(i).finished().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(figure.applyAsDouble(places.get(i))));
+        return new Row(Surface.FINISHED, measure, name, 0, values);
     }
 
     private static OptionalDouble outer(List<Crosscut.Span> spans, boolean port) {

@@ -22,9 +22,6 @@ import mouldwright.plan.spec.Spec;
  *  it. A part larger than its sheet is cut into pieces; one that cannot be cut is reported and left out. */
 final class PartMaking {
 
-    /** Edge of a sheet that is not used, m: knocked about in the yard, and where clamps hold; common practice. */
-    static final double SHEET_EDGE = 0.010;
-
     private final Spec spec;
     private final Frame frame;
     private final ShapeMeasures shape;
@@ -66,20 +63,33 @@ final class PartMaking {
     }
 
     private void fit(PlatePart part, Sheet sheet) {
-        double width = sheet.width().likely() - 2 * SHEET_EDGE, length = sheet.length().likely() - 2 * SHEET_EDGE;
-        if (Jointing.fits(part.outer(), width, length)) {
+        double margin = sheet.margin().orElseGet(Defaults::margin).likely();
+        if (sheet.sizes().stream().anyMatch(size -> Jointing.fits(part.outer(), size.width().likely() - 2 * margin, size.length().likely() - 2 * margin))) {
             parts.add(part);
             return;
         }
         Jointing.Join join = join(part);
+        Sheet.Size largest = sheet.largest();
+        double width = largest.width().likely() - 2 * margin, length = largest.length().likely() - 2 * margin;
+        if (part.kind() == PlatePart.Kind.BACKBONE && part.quantity() > 1) {
+            new LayerJoining(part, join, width, length).pieces().ifPresentOrElse(pieces -> {
+                jointed.add(part.key());
+                parts.addAll(pieces);
+            }, () -> leave(part));
+            return;
+        }
         Optional<List<Jointing.Joint>> joints = Jointing.joints(part, width, length, join);
         if (joints.isPresent()) {
             jointed.add(part.key());
             parts.addAll(PartPieces.of(part, joints.get(), join, part.thickness()));
         } else {
-            tooLarge.add(part.key());
-            parts.add(part);
+            leave(part);
         }
+    }
+
+    private void leave(PlatePart part) {
+        tooLarge.add(part.key());
+        parts.add(part);
     }
 
     /** What goes by the thickness is noted as assumed once a part is joined by it. */
