@@ -60,24 +60,13 @@ public enum Subjects {
         return Arrays.stream(values()).flatMap(subject -> subject.draw(plan, code).stream()).map(NamedDrawing::name).toList();
     }
 
-    /** One drawing by its name, such as {@code section-S3}; no other is drawn for it but those of its kind.
+    /** One drawing by its name, such as {@code section-S3}.
      *  @param code of plug and revision
      *  @return nothing where the plan has none of that name */
     public static Optional<Drawing> named(BuildPlan plan, String name, String code) {
         if (name.startsWith("section-"))
             return section(plan, name.substring("section-".length()), code);
-        return Arrays.stream(values()).filter(subject -> name.startsWith(subject.prefix())).flatMap(subject -> subject.draw(plan, code).stream())
-                .filter(one -> one.name().equals(name)).map(NamedDrawing::drawing).findFirst();
-    }
-
-    /** How the names of its drawings begin. */
-    private String prefix() {
-        return switch (this) {
-            case LINES, BOARDS, ALIGNMENT, PROGRAMME -> name;
-            case SECTIONS -> "section-";
-            case POURS -> "pour-";
-            case PLIES -> "ply-";
-        };
+        return Arrays.stream(values()).flatMap(subject -> subject.draw(plan, code).stream()).filter(one -> one.name().equals(name)).map(NamedDrawing::drawing).findFirst();
     }
 
     private static List<String> stations(BuildPlan plan) {
